@@ -1,0 +1,21 @@
+package org.holewise.engine.diagnosis;
+
+import org.holewise.engine.part.Pin;
+
+/** A place on the bench that can be at fault. */
+public sealed interface Place {
+  record Nowhere() implements Place {}
+
+  record OfLead(Pin pin) implements Place {}
+
+  record OfPart(String ref) implements Place {}
+
+  record OfLink(int link) implements Place {}
+
+  /** The rail {@code track} of a board. */
+  record OfRail(int board, String track) implements Place {}
+
+  record OfSupply(String ref) implements Place {}
+
+  record OfReading(String id) implements Place {}
+}

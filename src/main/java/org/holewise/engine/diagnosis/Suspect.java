@@ -1,0 +1,28 @@
+package org.holewise.engine.diagnosis;
+
+import java.util.List;
+import org.holewise.engine.board.Hole;
+
+/**
+ * One place where the fault may be.
+ *
+ * @param place where, as the kinds of fault say it
+ * @param kinds what may be wrong there, likeliest first, at least one
+ * @param probability of the place
+ * @param alike positions in the list of suspects of those that these readings cannot tell apart
+ */
+public record Suspect(Place place, List<Guess> kinds, double probability, List<Integer> alike) {
+
+  /**
+   * One kind of fault at a place.
+   *
+   * @param kind as in the table of suspect kinds, such as {@code open-contact}
+   * @param holes where it probably is, or the strips or sides concerned
+   * @param value what the part really is, for {@code wrong-value} (SI); else NaN
+   */
+  public record Guess(String kind, List<Hole> holes, double value, double probability) {}
+
+  public Guess likeliest() {
+    return kinds.get(0);
+  }
+}

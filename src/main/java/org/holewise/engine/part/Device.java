@@ -1,0 +1,35 @@
+package org.holewise.engine.part;
+
+import java.util.List;
+import org.holewise.engine.quantity.Parameter;
+
+/**
+ * A device without memory: the currents into its terminals follow from the voltages at them and from
+ * its parameters. Stateless; the arrays belong to the caller.
+ */
+public interface Device {
+
+  int terminals();
+
+  /** Its uncertain numbers, in the order of {@code p} below. */
+  List<Parameter> parameters();
+
+  /**
+   * Currents and slopes at a point.
+   *
+   * @param v voltage of each terminal (V)
+   * @param p value of each parameter (SI)
+   * @param i out: current into each terminal (A); they sum to zero
+   * @param dv out: terminals by terminals, row-major: di/dv (S)
+   * @param dp out: terminals by parameters, row-major: di/dp
+   */
+  void evaluate(double[] v, double[] p, double[] i, double[] dv, double[] dp);
+
+  /**
+   * Holds a Newton step back where the exponential would overflow: changes {@code v} towards {@code
+   * last} where needed.
+   *
+   * @return whether it held back
+   */
+  boolean limit(double[] v, double[] last, double[] p);
+}

@@ -1,0 +1,30 @@
+package org.holewise.engine.part;
+
+import org.holewise.engine.quantity.Parameter;
+
+/** What a law stamps itself into; the solver implements it. Nodes are small integers. */
+public interface Network {
+
+  /** The node at the bare metal of one of the part's own pins. */
+  int pin(String name);
+
+  /** A new node inside the part. */
+  int node();
+
+  /** Temperature of the surroundings (°C). */
+  double celsius();
+
+  /** One piece of metal: a closed contact, or twins. */
+  void join(int a, int b);
+
+  void resistor(int a, int b, Parameter ohms);
+
+  /** An ideal source of voltage (V); its current is an unknown of the problem. */
+  void source(int plus, int minus, Parameter volts);
+
+  /** The same, whose voltage gives way where it would deliver more than {@code limit} (A). */
+  void source(int plus, int minus, Parameter volts, double limit);
+
+  /** A device whose currents follow from the voltages at its nodes. */
+  void device(Device device, int... nodes);
+}
