@@ -3,6 +3,7 @@ package org.holewise.engine.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -71,31 +72,28 @@ public final class ColourCode {
       return false;
     }
     String digits = exact.movePointLeft(power).toBigIntegerExact().toString();
-    digits.chars().forEach(digit -> bands.add(Colour.values()[digit - '0']));
+    digits.chars().forEach(digit -> bands.add(ofPower(digit - '0')));
     bands.add(ofPower(power));
     return true;
   }
 
+  /** The colour of a multiplier, which for 0 to 9 is also the colour of that figure. */
   private static Colour ofPower(int power) {
-    return switch (power) {
-      case -1 -> Colour.GOLD;
-      case -2 -> Colour.SILVER;
-      default -> Colour.values()[power];
-    };
+    return Arrays.stream(Colour.values())
+        .filter(colour -> colour.multiplier().equals(OptionalInt.of(power)))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Optional<Colour> ofTolerance(double tolerance) {
-    for (Colour colour : Colour.values()) {
-      if (Math.abs(colour.tolerance().orElse(-1) - tolerance) < 1e-9) {
-        return Optional.of(colour);
-      }
-    }
-    return Optional.empty();
+    return Arrays.stream(Colour.values())
+        .filter(colour -> Math.abs(colour.tolerance().orElse(-1) - tolerance) < 1e-9)
+        .findFirst();
   }
 
   private static boolean fits(Colour colour, int band, int figures) {
     if (band < figures) {
-      return colour.figure().orElse(0) > 0 || band > 0 && colour == Colour.BLACK;
+      return band == 0 ? colour.figure().orElse(0) > 0 : colour.figure().isPresent();
     }
     return switch (band - figures) {
       case 0 -> colour.multiplier().isPresent();

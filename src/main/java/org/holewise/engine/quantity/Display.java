@@ -15,6 +15,7 @@ public final class Display {
 
   private static final String PREFIXES = "pnµm kMG";
   private static final int LEAST_PREFIX = -12;
+  private static final String MINUS = "\u2212";
   private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_UP);
   // Twelve figures first, so that a written 1.005, just below it as a double, rounds up.
   private static final MathContext WRITTEN = new MathContext(12, RoundingMode.HALF_EVEN);
@@ -35,26 +36,30 @@ public final class Display {
     if (!Double.isFinite(si)) {
       throw new IllegalArgumentException("no number to show: " + si);
     }
-    BigDecimal shown = new BigDecimal(Math.abs(si), WRITTEN).round(THREE);
-    if (unit == Unit.FRACTION) {
-      shown = shown.movePointRight(2);
-    }
-    int decade = shown.signum() == 0 ? 0 : shown.precision() - shown.scale() - 1;
+    BigDecimal size = new BigDecimal(Math.abs(si), WRITTEN).round(THREE);
+    BigDecimal shown = unit == Unit.FRACTION ? size.movePointRight(2) : size;
+    String sign = si < 0 && shown.signum() > 0 ? MINUS : "";
+    return sign + unsigned(shown, unit, zeros);
+  }
+
+  private static String unsigned(BigDecimal shown, Unit unit, boolean zeros) {
     boolean prefixed = unit.prefixed() && unit != Unit.COUNT;
-    int least = prefixed ? LEAST_PREFIX : -3;
-    int most = prefixed ? 11 : 5;
-    String sign = si < 0 && shown.signum() > 0 ? "\u2212" : "";
-    if (decade < least || decade > most) {
-      String exponent = "e" + (decade < 0 ? "\u2212" : "") + Math.abs(decade);
-      return sign + figures(shown.movePointLeft(decade), zeros) + exponent + tail("", unit);
+    int decade = decade(shown);
+    if (decade < (prefixed ? LEAST_PREFIX : -3) || decade > (prefixed ? 11 : 5)) {
+      String exponent = "e" + (decade < 0 ? MINUS : "") + Math.abs(decade);
+      return figures(shown.movePointLeft(decade), zeros) + exponent + tail("", unit);
     }
     int power = prefixed ? 3 * Math.floorDiv(decade, 3) : 0;
-    return sign + figures(shown.movePointLeft(power), zeros) + tail(prefix(power), unit);
+    return figures(shown.movePointLeft(power), zeros) + tail(prefix(power), unit);
+  }
+
+  /** The power of ten of the first digit; 0 for zero. */
+  private static int decade(BigDecimal number) {
+    return number.signum() == 0 ? 0 : number.precision() - number.scale() - 1;
   }
 
   private static String figures(BigDecimal number, boolean zeros) {
-    int decade = number.signum() == 0 ? 0 : number.precision() - number.scale() - 1;
-    BigDecimal three = number.setScale(Math.max(2 - decade, 0), RoundingMode.HALF_UP);
+    BigDecimal three = number.setScale(Math.max(2 - decade(number), 0), RoundingMode.HALF_UP);
     if (zeros || three.scale() == 0) {
       return three.toPlainString();
     }

@@ -36,7 +36,7 @@ public final class LetterCode {
    * it has more than four, or is beyond the letters, or the unit has no code.
    */
   public static Optional<String> print(double value, Unit unit) {
-    if (unit != Unit.OHM && unit != Unit.FARAD || !(value > 0 && value <= Double.MAX_VALUE)) {
+    if (!coded(unit) || !(value > 0 && value <= Double.MAX_VALUE)) {
       return Optional.empty();
     }
     // Twelve figures first: a product such as 4.7 * 1000 carries an error in its last bit.
@@ -50,6 +50,10 @@ public final class LetterCode {
       return Optional.empty();
     }
     return Optional.of(join(figures, letters.charAt(step)));
+  }
+
+  private static boolean coded(Unit unit) {
+    return unit == Unit.OHM || unit == Unit.FARAD;
   }
 
   private static String join(BigDecimal figures, char letter) {
@@ -81,14 +85,13 @@ public final class LetterCode {
   }
 
   private static Why mismatch(String code, Unit wanted) {
-    boolean either = wanted == Unit.OHM || wanted == Unit.FARAD;
     boolean milliOrMega = code.indexOf('m') >= 0 || code.indexOf('M') >= 0;
-    return either && milliOrMega ? Why.CASE_UNCLEAR : Why.WRONG_UNIT;
+    return coded(wanted) && milliOrMega ? Why.CASE_UNCLEAR : Why.WRONG_UNIT;
   }
 
   private static Optional<CodedValue> readTidy(String tidy) {
     Matcher code = CODE.matcher(tidy);
-    if (!code.matches() || code.group(1).isEmpty() && code.group(3).isEmpty()) {
+    if (!code.matches() || (code.group(1) + code.group(3)).isEmpty()) {
       return Optional.empty();
     }
     char letter = code.group(2).charAt(0);

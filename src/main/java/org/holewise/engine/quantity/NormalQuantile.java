@@ -6,6 +6,7 @@ package org.holewise.engine.quantity;
  * 37 (1988), 477–484, routine PPND16: about one part in 10¹⁶. Near the middle a function of q = u −
  * 1/2, in the tails of r = √(−ln min(u, 1 − u)). Coefficients from the constant upwards.
  */
+@SuppressWarnings("FloatingPointLiteralPrecision") // the digits as printed, to be compared
 final class NormalQuantile {
 
   private static final double MIDDLE = 0.425;

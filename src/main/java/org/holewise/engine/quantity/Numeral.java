@@ -77,7 +77,7 @@ record Numeral(
     double si = Double.parseDouble(sign + "0" + whole + "." + fraction + "e" + ten);
     double size = Math.abs(si);
     boolean zero = (whole + fraction).chars().allMatch(c -> c == '0');
-    if (size > LARGEST || size < SMALLEST && !zero) {
+    if (size > LARGEST || (size < SMALLEST && !zero)) {
       return new Parsed.Unreadable(Why.OUT_OF_RANGE);
     }
     return new Parsed.Value(zero ? 0 : si);

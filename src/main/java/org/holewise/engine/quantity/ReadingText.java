@@ -88,23 +88,25 @@ public final class ReadingText {
   }
 
   private static Parsed number(Numeral numeral, Unit wanted, double fullScale) {
-    Optional<Why> fault = numeral.fault();
-    Optional<Suffix> suffix = suffix(numeral.rest()).filter(found -> found.suits(wanted));
-    if (fault.isPresent()) {
-      return new Parsed.Unreadable(fault.get());
+    Optional<Suffix> found = suffix(numeral.rest()).filter(suffix -> suffix.suits(wanted));
+    Optional<Why> why = numeral.fault().or(() -> unclear(numeral, found, wanted));
+    if (why.isPresent()) {
+      return new Parsed.Unreadable(why.get());
     }
+    Suffix suffix = found.orElseThrow();
+    Parsed parsed = numeral.times(suffix.power());
+    boolean settled = !suffix.isEmpty() || settled(numeral, parsed, wanted, fullScale);
+    return settled ? parsed : new Parsed.Unreadable(Why.UNIT_NEEDED);
+  }
+
+  private static Optional<Why> unclear(Numeral numeral, Optional<Suffix> suffix, Unit wanted) {
     if (suffix.isEmpty()) {
-      return new Parsed.Unreadable(Why.WRONG_UNIT);
+      return Optional.of(Why.WRONG_UNIT);
     }
     if (perhapsThousands(numeral)) {
-      return new Parsed.Unreadable(Why.AMBIGUOUS_SEPARATOR);
+      return Optional.of(Why.AMBIGUOUS_SEPARATOR);
     }
-    if (caseUnclear(suffix.get(), wanted)) {
-      return new Parsed.Unreadable(Why.CASE_UNCLEAR);
-    }
-    Parsed parsed = numeral.times(suffix.get().power());
-    boolean settled = !suffix.get().isEmpty() || settled(numeral, parsed, wanted, fullScale);
-    return settled ? parsed : new Parsed.Unreadable(Why.UNIT_NEEDED);
+    return suffix.filter(found -> caseUnclear(found, wanted)).map(found -> Why.CASE_UNCLEAR);
   }
 
   private static Optional<Suffix> suffix(String rest) {

@@ -20,6 +20,7 @@ public enum Series {
 
   private static final double SAME = 1e-9;
 
+  @SuppressWarnings("ImmutableEnumChecker") // unmodifiable, of an immutable type
   private final List<Integer> significands;
 
   Series(int... significands) {

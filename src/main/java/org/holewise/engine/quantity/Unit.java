@@ -1,6 +1,5 @@
 package org.holewise.engine.quantity;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -9,28 +8,25 @@ import java.util.Optional;
  * without prefix; a {@link #FRACTION} is held as a fraction and written in per cent.
  */
 public enum Unit {
-  VOLT("V", true, "v", "volt", "volts"),
-  AMP("A", true, "a", "amp", "amps", "ampere", "amperes"),
-  /** Lower case of both code points of the sign, U+03A9 and U+2126, is U+03C9. */
-  OHM("Ω", true, "\u03c9", "ohm", "ohms", "r"),
-  FARAD("F", true, "f", "farad", "farads"),
-  HENRY("H", true, "h", "henry", "henries", "henrys"),
-  HERTZ("Hz", true, "hz", "hertz"),
-  SECOND("s", true, "s", "sec", "second", "seconds"),
-  WATT("W", true, "w", "watt", "watts"),
-  DECIBEL("dB", false, "db", "decibel", "decibels"),
-  FRACTION("%", false, "%", "percent"),
-  CELSIUS("°C", false, "°c", "c"),
+  VOLT("V", true),
+  AMP("A", true),
+  OHM("Ω", true),
+  FARAD("F", true),
+  HENRY("H", true),
+  HERTZ("Hz", true),
+  SECOND("s", true),
+  WATT("W", true),
+  DECIBEL("dB", false),
+  FRACTION("%", false),
+  CELSIUS("°C", false),
   COUNT("", true);
 
   private final String symbol;
   private final boolean prefixed;
-  private final List<String> names;
 
-  Unit(String symbol, boolean prefixed, String... names) {
+  Unit(String symbol, boolean prefixed) {
     this.symbol = symbol;
     this.prefixed = prefixed;
-    this.names = List.of(names);
   }
 
   /** The symbol that follows a number on a page; empty for a plain count. */
@@ -45,12 +41,20 @@ public enum Unit {
 
   /** The unit of that symbol or English name, whatever the case. */
   static Optional<Unit> named(String text) {
-    String name = text.toLowerCase(Locale.ROOT);
-    for (Unit unit : values()) {
-      if (unit.names.contains(name)) {
-        return Optional.of(unit);
-      }
-    }
-    return Optional.empty();
+    return switch (text.toLowerCase(Locale.ROOT)) {
+      case "v", "volt", "volts" -> Optional.of(VOLT);
+      case "a", "amp", "amps", "ampere", "amperes" -> Optional.of(AMP);
+      // the small omega is the lower case of both code points of the sign, U+03A9 and U+2126
+      case "\u03c9", "ohm", "ohms", "r" -> Optional.of(OHM);
+      case "f", "farad", "farads" -> Optional.of(FARAD);
+      case "h", "henry", "henries", "henrys" -> Optional.of(HENRY);
+      case "hz", "hertz" -> Optional.of(HERTZ);
+      case "s", "sec", "second", "seconds" -> Optional.of(SECOND);
+      case "w", "watt", "watts" -> Optional.of(WATT);
+      case "db", "decibel", "decibels" -> Optional.of(DECIBEL);
+      case "%", "percent" -> Optional.of(FRACTION);
+      case "°c", "c" -> Optional.of(CELSIUS);
+      default -> Optional.empty();
+    };
   }
 }
