@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * A hole as written: {@code e12}, {@code +j12}, {@code 2:e12}. Whether a board has it is not checked
- * here.
+ * A hole as written: {@code e12}, {@code +j12}, {@code 2:e12}. Whether a board has it is not
+ * checked here.
  *
  * @param board 1 for the first board
  * @param track a row {@code a} to {@code j}, or a rail {@code +a -a +j -j}

@@ -1,4 +1,7 @@
-/** An exercise as values: parts, nets, conditions, readings and the scheme of marks; and what a bench recorded for it. */
+/**
+ * An exercise as values: parts, nets, conditions, readings and the scheme of marks; and what a
+ * bench recorded for it.
+ */
 @NullMarked
 package org.holewise.engine.exercise;
 

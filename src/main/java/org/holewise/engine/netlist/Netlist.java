@@ -5,9 +5,9 @@ import java.util.Map;
 import org.holewise.engine.part.Pin;
 
 /**
- * Nets and the pins on them. Every pin of every part is on exactly one net; a pin that touches nothing
- * has a net of its own. Pins that are twins inside a part may be on different nets here: the part's
- * law joins them. Immutable.
+ * Nets and the pins on them. Every pin of every part is on exactly one net; a pin that touches
+ * nothing has a net of its own. Pins that are twins inside a part may be on different nets here:
+ * the part's law joins them. Immutable.
  *
  * @param nets in a fixed order; a net's number is its place in this list
  * @param netOf number of each pin's net

@@ -4,8 +4,8 @@ import java.util.List;
 import org.holewise.engine.quantity.Parameter;
 
 /**
- * A device without memory: the currents into its terminals follow from the voltages at them and from
- * its parameters. Stateless; the arrays belong to the caller.
+ * A device without memory: the currents into its terminals follow from the voltages at them and
+ * from its parameters. Stateless; the arrays belong to the caller.
  */
 public interface Device {
 

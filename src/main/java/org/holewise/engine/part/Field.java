@@ -16,8 +16,8 @@ public sealed interface Field {
   String meaning();
 
   /**
-   * A quantity from {@code least} to {@code most} (SI); {@code words} are the words that may stand in
-   * its place, such as {@code unknown}.
+   * A quantity from {@code least} to {@code most} (SI); {@code words} are the words that may stand
+   * in its place, such as {@code unknown}.
    */
   record Number(
       String name,
@@ -32,14 +32,12 @@ public sealed interface Field {
 
     public static Number required(
         String name, Unit unit, double least, double most, String meaning) {
-      return new Number(
-          name, unit, least, most, OptionalDouble.empty(), true, List.of(), meaning);
+      return new Number(name, unit, least, most, OptionalDouble.empty(), true, List.of(), meaning);
     }
 
     public static Number optional(
         String name, Unit unit, double least, double most, String meaning) {
-      return new Number(
-          name, unit, least, most, OptionalDouble.empty(), false, List.of(), meaning);
+      return new Number(name, unit, least, most, OptionalDouble.empty(), false, List.of(), meaning);
     }
 
     public static Number fallback(

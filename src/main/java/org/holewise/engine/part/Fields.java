@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
 
 /**
  * What an exercise says of one part, in the order written: numbers in SI units as {@link Double},
- * flags as {@link Boolean}, words as {@link String}, groups as {@link Fields}, rows as a {@link List}
- * of them. Immutable; only what was said is here, a kind supplies its own defaults.
+ * flags as {@link Boolean}, words as {@link String}, groups as {@link Fields}, rows as a {@link
+ * List} of them. Immutable; only what was said is here, a kind supplies its own defaults.
  */
 public record Fields(Map<String, Object> values) {
   public static final Fields NONE = new Fields(Map.of());
@@ -24,9 +24,7 @@ public record Fields(Map<String, Object> values) {
   }
 
   public OptionalDouble number(String name) {
-    return values.get(name) instanceof Double d
-        ? OptionalDouble.of(d)
-        : OptionalDouble.empty();
+    return values.get(name) instanceof Double d ? OptionalDouble.of(d) : OptionalDouble.empty();
   }
 
   public double number(String name, double fallback) {

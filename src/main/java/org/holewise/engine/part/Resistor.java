@@ -20,8 +20,7 @@ final class Resistor implements Kind {
         Field.Number.required("ohms", Unit.OHM, 1e-3, 1e9, "Resistance."),
         Field.Number.fallback(
             "tolerance", Unit.FRACTION, 0, 0.5, 0.05, "Limit of the resistance, uniform inside."),
-        Field.Number.fallback(
-            "rating", Unit.WATT, 1e-3, 1e3, 0.25, "Power it may turn to heat."));
+        Field.Number.fallback("rating", Unit.WATT, 1e-3, 1e3, 0.25, "Power it may turn to heat."));
   }
 
   @Override

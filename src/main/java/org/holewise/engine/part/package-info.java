@@ -1,4 +1,7 @@
-/** Kinds of parts: their pins, fields and defaults, footprint, limits and law, and the registry of them. */
+/**
+ * Kinds of parts: their pins, fields and defaults, footprint, limits and law, and the registry of
+ * them.
+ */
 @NullMarked
 package org.holewise.engine.part;
 

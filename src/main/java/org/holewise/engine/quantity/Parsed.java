@@ -19,6 +19,8 @@ public sealed interface Parsed permits Parsed.Value, Parsed.Unreadable {
     EMPTY,
     /** No decimal number at its head, figures in the wrong place, or a text of absurd length. */
     NOT_A_NUMBER,
+    /** Not one of the words that this reading can be. */
+    NOT_A_WORD,
     /** The unit is unknown or of another dimension than the one wanted. */
     WRONG_UNIT,
     /** Two separators, or one that may part thousands as well as decimals. */

@@ -6,22 +6,28 @@ import org.holewise.engine.part.Pin;
 /** A change of a circuit. A fault, a meter, a repair: each is at most two of these. */
 public sealed interface Edit {
 
-  /** A resistance between a lead and its strip (Ω); the lead's bare metal becomes a node of its own. */
+  /**
+   * A resistance between a lead and its strip (Ω); the lead's bare metal becomes a node of its own.
+   */
   record Contact(Pin pin, double ohms) implements Edit {}
 
   /**
-   * A meter in series at a lead (Ω): between the lead and what it touches, a bad contact included. At
-   * most one a pin.
+   * A meter in series at a lead (Ω): between the lead and what it touches, a bad contact included.
+   * At most one a pin.
    */
   record InSeries(Pin pin, double ohms) implements Edit {}
 
-  /** A lead moved to another net; a net number of {@link Circuit#nets()} or more is a fresh strip. */
+  /**
+   * A lead moved to another net; a net number of {@link Circuit#nets()} or more is a fresh strip.
+   */
   record Moved(Pin pin, int net) implements Edit {}
 
   /** A resistance between two points (Ω), such as a voltmeter; 0 joins them. */
   record Across(Point one, Point other, double ohms) implements Edit {}
 
-  /** A current from outside into {@code into} and out of {@code from} (A), such as an ohmmeter's. */
+  /**
+   * A current from outside into {@code into} and out of {@code from} (A), such as an ohmmeter's.
+   */
   record Feed(Point into, Point from, double amps) implements Edit {}
 
   /** Another part under the same ref: other values, same pins. */
