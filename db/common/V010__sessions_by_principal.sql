@@ -1,0 +1,1 @@
+create index spring_session_by_principal on spring_session (principal_name);

@@ -1,0 +1,55 @@
+package org.holewise.school.account;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/**
+ * Counts tries at secrets, so that nobody can try for long. Kept in the database: a second copy of
+ * the application counts along. A try is counted before the secret is looked at, so that many at
+ * once do not slip through.
+ */
+@Repository
+public class Tries {
+
+  private static final Duration WINDOW = Duration.ofMinutes(15);
+
+  private final JdbcClient db;
+  private final Clock clock;
+
+  Tries(JdbcClient db, Clock clock) {
+    this.db = db;
+    this.clock = clock;
+  }
+
+  /** Counts one more try at the thing; false where there were more than that many lately. */
+  public boolean allow(String what, int most) {
+    var now = OffsetDateTime.now(clock);
+    db.sql("delete from tries where tried_at < ?").param(now.minus(WINDOW)).update();
+    db.sql("insert into tries (what_hash, tried_at) values (?, ?)")
+        .params(Sha256.hex(what), now)
+        .update();
+    return db.sql("select count(*) from tries where what_hash = ?")
+            .param(Sha256.hex(what))
+            .query(Integer.class)
+            .single()
+        <= most;
+  }
+
+  /** Forgets the tries at a thing, since the last was right. */
+  public void forget(String what) {
+    db.sql("delete from tries where what_hash = ?").param(Sha256.hex(what)).update();
+  }
+
+  /** Takes back the last try at a thing that many use, since it was right. */
+  public void forgive(String what) {
+    db.sql(
+            """
+            delete from tries where id = (select max(id) from tries where what_hash = ?)
+            """)
+        .param(Sha256.hex(what))
+        .update();
+  }
+}

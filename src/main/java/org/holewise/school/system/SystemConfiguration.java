@@ -1,0 +1,68 @@
+package org.holewise.school.system;
+
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import org.holewise.school.system.School.Kind;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
+import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.env.Environment;
+import org.springframework.security.crypto.factory.PasswordEncoderFactories;
+import org.springframework.security.crypto.password.PasswordEncoder;
+
+/** Time, chance, the password hash and the place of the data, handed to whoever needs them. */
+@Configuration(proxyBeanMethods = false)
+class SystemConfiguration {
+
+  @Bean
+  School school(Environment environment) {
+    return new School(environment.matchesProfiles("demo") ? Kind.DEMO : Kind.SCHOOL);
+  }
+
+  @Bean
+  Clock clock() {
+    return Clock.systemUTC();
+  }
+
+  @Bean
+  SecureRandom random() {
+    return new SecureRandom();
+  }
+
+  @Bean
+  PasswordEncoder passwordEncoder() {
+    return PasswordEncoderFactories.createDelegatingPasswordEncoder();
+  }
+
+  /** Where no database is named, an embedded one in the data folder. */
+  @Bean
+  @ConditionalOnProperty(
+      name = "spring.datasource.url",
+      havingValue = "embedded",
+      matchIfMissing = true)
+  JdbcConnectionDetails embeddedStore(@Value("${holewise.data}") Path folder) {
+    return new EmbeddedStore(folder.toAbsolutePath().normalize().resolve("holewise"));
+  }
+
+  /** H2 in a file; without a write delay, so that what was acknowledged outlives a power cut. */
+  private record EmbeddedStore(Path file) implements JdbcConnectionDetails {
+
+    @Override
+    public String getJdbcUrl() {
+      return "jdbc:h2:file:" + file + ";WRITE_DELAY=0";
+    }
+
+    @Override
+    public String getUsername() {
+      return "sa";
+    }
+
+    @Override
+    public String getPassword() {
+      return "";
+    }
+  }
+}
