@@ -1,5 +1,6 @@
 package org.holewise.engine.board;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -16,12 +17,16 @@ public record Hole(int board, String track, int column) implements Comparable<Ho
       Pattern.compile(
           "(?:([1-9]):)?(?:([+-][aj])([1-9][0-9]{0,2})?|([a-j])-?([1-9][0-9]{0,2})|([1-9][0-9]{0,2})([a-j]))");
 
-  /** Reads a hole in any of the ways it may be written; empty where it is none. */
+  /**
+   * Reads a hole in any of the ways it may be written ({@code e12 12e E12 e-12 +j12 +j 2:e12});
+   * empty where it is none. Columns run from 1 to 999 here; which of them a board has is its own
+   * affair.
+   */
   public static Optional<Hole> read(String text) {
     if (text.length() > 12) {
       return Optional.empty();
     }
-    var m = WRITTEN.matcher(text.strip().toLowerCase(java.util.Locale.ROOT).replace('\u2212', '-'));
+    var m = WRITTEN.matcher(text.strip().toLowerCase(Locale.ROOT).replace('\u2212', '-'));
     if (!m.matches()) {
       return Optional.empty();
     }
@@ -35,11 +40,12 @@ public record Hole(int board, String track, int column) implements Comparable<Ho
         : Optional.of(new Hole(board, m.group(7), Integer.parseInt(m.group(6))));
   }
 
+  /** Whether it is in a rail. */
   public boolean rail() {
     return track.length() == 2;
   }
 
-  /** Boards, then rails and rows in alphabetical order, then columns. */
+  /** By board, then column, then rails before rows. */
   @Override
   public int compareTo(Hole other) {
     int byBoard = Integer.compare(board, other.board);
