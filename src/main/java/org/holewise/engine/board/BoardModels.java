@@ -1,10 +1,7 @@
 package org.holewise.engine.board;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
@@ -36,29 +33,26 @@ public final class BoardModels {
    *
    * @throws IllegalArgumentException where the file does not describe a board
    */
-  public static BoardModel read(String name, Reader text) throws IOException {
-    return ModelFile.load(text).model(name);
+  public static BoardModel read(String name, String text) {
+    return ModelFile.of(name, text).model(name);
   }
 
   private static Map<String, BoardModel> shipped() {
     var models = new LinkedHashMap<String, BoardModel>();
-    try (var index = new BufferedReader(open("models.txt"))) {
-      for (String name : index.lines().toList()) {
-        try (var file = open(name + ".properties")) {
-          models.put(name, read(name, file));
-        }
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    for (String name : text("models.txt").lines().toList()) {
+      models.put(name, read(name, text(name + ".properties")));
     }
     return models;
   }
 
-  private static Reader open(String file) throws IOException {
-    InputStream stream = BoardModels.class.getResourceAsStream(file);
-    if (stream == null) {
-      throw new IOException("not among the board models: " + file);
+  private static String text(String file) {
+    try (InputStream stream = BoardModels.class.getResourceAsStream(file)) {
+      if (stream == null) {
+        throw new IllegalStateException("not among the board models: " + file);
+      }
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
-    return new InputStreamReader(stream, StandardCharsets.UTF_8);
   }
 }

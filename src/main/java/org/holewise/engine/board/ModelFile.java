@@ -1,30 +1,35 @@
 package org.holewise.engine.board;
 
-import java.io.IOException;
-import java.io.Reader;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Properties;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A board model as its data file says it; see {@link BoardModels#read}. */
-record ModelFile(Properties lines) {
+record ModelFile(Map<String, String> lines) {
   private static final int MOST_COLUMNS = 999;
 
-  static ModelFile load(Reader text) throws IOException {
-    var lines = new Properties();
-    lines.load(text);
+  static ModelFile of(String name, String text) {
+    var lines = new LinkedHashMap<String, String>();
+    for (String line : text.lines().map(String::strip).toList()) {
+      if (!line.isEmpty() && !line.startsWith("#")) {
+        int equals = line.indexOf('=');
+        require(equals > 0, name, line);
+        lines.put(line.substring(0, equals).strip(), line.substring(equals + 1).strip());
+      }
+    }
     return new ModelFile(lines);
   }
 
   BoardModel model(String name) {
-    int columns = number(name, lines.getProperty("columns", ""));
-    var printed = words(lines.getProperty("printed", "a b c d e f g h i j"));
+    int columns = number(name, lines.getOrDefault("columns", ""));
+    var printed = words(lines.getOrDefault("printed", "a b c d e f g h i j"));
     require(columns >= 1 && columns <= MOST_COLUMNS, name, "columns");
     require(printed.size() == 10, name, "printed");
     var rails = new ArrayList<Rail>();
-    for (String track : words(lines.getProperty("rails", ""))) {
+    for (String track : words(lines.getOrDefault("rails", ""))) {
       require(track.matches("[+-][aj]"), name, track);
       require(rails.stream().noneMatch(rail -> rail.track().equals(track)), name, track);
       rails.add(rail(name, track, columns));
@@ -52,7 +57,7 @@ record ModelFile(Properties lines) {
 
   private List<Integer> columns(String name, String key, String shared) {
     var all = new ArrayList<Integer>();
-    for (String range : words(lines.getProperty(key, lines.getProperty(shared, "")))) {
+    for (String range : words(lines.getOrDefault(key, lines.getOrDefault(shared, "")))) {
       int dash = range.indexOf('-');
       int first = number(name, dash < 0 ? range : range.substring(0, dash));
       int last = dash < 0 ? first : number(name, range.substring(dash + 1));

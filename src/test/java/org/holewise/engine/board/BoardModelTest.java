@@ -3,8 +3,6 @@ package org.holewise.engine.board;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.IOException;
-import java.io.StringReader;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalInt;
@@ -114,19 +112,18 @@ class BoardModelTest {
   }
 
   @Test
-  void aSchoolsOwnModelIsReadFromItsFile() throws IOException {
+  void aSchoolsOwnModelIsReadFromItsFile() {
     BoardModel own =
         BoardModels.read(
             "own",
-            new StringReader(
-                """
+            """
                 columns = 20
                 printed = A B C D E F G H I J
                 rails = +a -j
                 rail.columns = 1-5 7-11
                 rail.-j.columns = 2 4 6
                 rail.-j.gaps = 3
-                """));
+                """);
     assertThat(own.strips()).isEqualTo(43);
     assertThat(own.printed()).startsWith("A", "B");
     assertThat(own.holes(42)).extracting(Hole::toString).containsExactly("-j4", "-j6");
@@ -147,7 +144,7 @@ class BoardModelTest {
         "columns = 9\nrails = +a\nrail.columns = 1-5\nrail.gaps = 3"
       })
   void aFileThatDescribesNoBoardIsRefused(String text) {
-    assertThatThrownBy(() -> BoardModels.read("own", new StringReader(text)))
+    assertThatThrownBy(() -> BoardModels.read("own", text))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("own");
   }
