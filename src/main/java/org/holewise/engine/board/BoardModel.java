@@ -33,6 +33,17 @@ public record BoardModel(String name, int columns, List<Rail> rails, List<String
     this(name, columns, rails, List.of("a", "b", "c", "d", "e", "f", "g", "h", "i", "j"));
   }
 
+  /** The same model with one rail interrupted at a column besides. */
+  public BoardModel withGap(String track, int column) {
+    return new BoardModel(
+        name,
+        columns,
+        rails.stream()
+            .map(rail -> rail.track().equals(track) ? rail.withGap(column) : rail)
+            .toList(),
+        printed);
+  }
+
   /** Strips of one board. */
   public int strips() {
     int strips = 2 * columns;

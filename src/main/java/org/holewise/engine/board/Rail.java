@@ -1,6 +1,7 @@
 package org.holewise.engine.board;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One rail of a board model. Immutable.
@@ -13,6 +14,17 @@ public record Rail(String track, List<Integer> columns, List<Integer> gaps) {
   public Rail {
     columns = List.copyOf(columns);
     gaps = List.copyOf(gaps);
+  }
+
+  /** The same rail interrupted at one more column. */
+  Rail withGap(int column) {
+    return new Rail(
+        track,
+        columns,
+        IntStream.concat(gaps.stream().mapToInt(Integer::intValue), IntStream.of(column))
+            .sorted()
+            .boxed()
+            .toList());
   }
 
   /** How many pieces of metal it is. */

@@ -1,5 +1,6 @@
 package org.holewise.engine.diagnosis;
 
+import org.holewise.engine.board.Hole;
 import org.holewise.engine.part.Pin;
 
 /** A place on the bench that can be at fault. */
@@ -16,6 +17,9 @@ public sealed interface Place {
   record OfRail(int board, String track) implements Place {}
 
   record OfSupply(String ref) implements Place {}
+
+  /** Two strips that touch, each named by one of its holes. */
+  record OfStrips(Hole one, Hole other) implements Place {}
 
   record OfReading(String id) implements Place {}
 }

@@ -19,8 +19,11 @@ public record Suspect(Place place, List<Guess> kinds, double probability, List<I
    * @param kind as in the table of suspect kinds, such as {@code open-contact}
    * @param holes where it probably is, or the strips or sides concerned
    * @param value what the part really is, for {@code wrong-value} (SI); else NaN
+   * @param how {@code open} or {@code short} for {@code dead-part}, the pins' real order for {@code
+   *     swapped-pins}; else empty
    */
-  public record Guess(String kind, List<Hole> holes, double value, double probability) {}
+  public record Guess(
+      String kind, List<Hole> holes, double value, String how, double probability) {}
 
   public Guess likeliest() {
     return kinds.get(0);

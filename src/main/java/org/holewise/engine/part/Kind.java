@@ -41,6 +41,11 @@ public interface Kind {
     return false;
   }
 
+  /** The fields of a source that gives so many times its voltage; empty for anything else. */
+  default Map<String, Object> scaled(Part part, double factor) {
+    return Map.of();
+  }
+
   /** Whether it has two pins that differ, so that it can be put in the wrong way round. */
   default boolean polar() {
     return false;
