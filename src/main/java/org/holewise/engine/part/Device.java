@@ -32,4 +32,7 @@ public interface Device {
    * @return whether it held back
    */
   boolean limit(double[] v, double[] last, double[] p);
+
+  /** Changes {@code v} to where a search from nothing should begin, such as a junction's bend. */
+  default void start(double[] v, double[] p) {}
 }

@@ -25,10 +25,15 @@ public sealed interface Edit {
   /** A resistance between two points (Ω), such as a voltmeter; 0 joins them. */
   record Across(Point one, Point other, double ohms) implements Edit {}
 
-  /**
-   * A current from outside into {@code into} and out of {@code from} (A), such as an ohmmeter's.
-   */
+  /** A current from outside into {@code into} and out of {@code from} (A), whatever it takes. */
   record Feed(Point into, Point from, double amps) implements Edit {}
+
+  /**
+   * A source from outside (V) whose voltage gives way at {@code limit} (A), such as an ohmmeter or
+   * a diode test: unlike a feed it has an answer where nothing conducts. {@link
+   * OperatingPoint#outside()} tells what it delivers.
+   */
+  record Source(Point plus, Point minus, double volts, double limit) implements Edit {}
 
   /** Another part under the same ref: other values, same pins. */
   record Instead(Part part) implements Edit {}

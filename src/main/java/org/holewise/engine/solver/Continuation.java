@@ -1,0 +1,113 @@
+package org.holewise.engine.solver;
+
+import java.util.Arrays;
+
+/**
+ * Ways round a search that does not end: the circuit is changed into one that is easy, solved, and
+ * changed back in steps that shrink where a step fails. In turn: a conductance from every node to
+ * the reference that is taken away; the sources' voltages brought up from nothing (both Nagel
+ * 1975); and pseudo-transient steps, where the conductance pulls every node to where it was, as
+ * capacitors would (Kelley and Keyes 1998, SIAM Journal on Numerical Analysis 35(2)).
+ *
+ * <p>Each ends with a search on the true circuit, so that what is found never depends on the aid.
+ */
+final class Continuation {
+  private static final int TURNS = 60;
+  private static final int LAST_TURNS = 200;
+
+  /** A conductance below this changes nothing that the last search could not put right (S). */
+  private static final double NO_CONDUCTANCE = 1e-20;
+
+  private final Newton newton;
+  private final Equations equations;
+
+  Continuation(Newton newton) {
+    this.newton = newton;
+    this.equations = newton.equations;
+  }
+
+  /** The solution in x, whatever x was; whether any way led to it. */
+  boolean search(double[] x) {
+    return byConductance(x) || bySources(x) || byTime(x);
+  }
+
+  private boolean last(double[] x) {
+    equations.shunt = 0;
+    equations.share = 1;
+    return newton.search(x, false, LAST_TURNS);
+  }
+
+  private void reset(double[] x) {
+    Arrays.fill(x, 0);
+    Arrays.fill(equations.anchor, 0);
+    equations.elements.sources.forEach(source -> source.limiting = false);
+    equations.elements.laws.forEach(law -> Arrays.fill(law.v, 0));
+  }
+
+  private boolean byConductance(double[] x) {
+    reset(x);
+    double[] good = x.clone();
+    double g = 1;
+    double ratio = 10;
+    boolean first = true;
+    while (g > NO_CONDUCTANCE) {
+      equations.shunt = g;
+      if (newton.search(x, first, TURNS)) {
+        first = false;
+        System.arraycopy(x, 0, good, 0, x.length);
+        ratio = Math.min(ratio * 2, 100);
+      } else {
+        if (first || ratio < 1.01) {
+          return false;
+        }
+        System.arraycopy(good, 0, x, 0, x.length);
+        g *= ratio;
+        ratio = Math.sqrt(ratio);
+      }
+      g /= ratio;
+    }
+    return last(x);
+  }
+
+  private boolean bySources(double[] x) {
+    reset(x);
+    double[] good = x.clone();
+    equations.shunt = 0;
+    double done = 0;
+    double stride = 0.1;
+    while (done < 1) {
+      equations.share = Math.min(1, done + stride);
+      if (newton.search(x, false, TURNS)) {
+        done = equations.share;
+        stride *= 2;
+        System.arraycopy(x, 0, good, 0, x.length);
+      } else {
+        System.arraycopy(good, 0, x, 0, x.length);
+        stride /= 4;
+        if (stride < 1e-5) {
+          return false;
+        }
+      }
+    }
+    return last(x);
+  }
+
+  private boolean byTime(double[] x) {
+    reset(x);
+    equations.share = 1;
+    double[] good = x.clone();
+    double g = 1;
+    for (int steps = 0; steps < 2000 && g > NO_CONDUCTANCE; steps++) {
+      equations.shunt = g;
+      System.arraycopy(good, 0, equations.anchor, 0, equations.anchor.length);
+      if (newton.search(x, false, TURNS)) {
+        System.arraycopy(x, 0, good, 0, x.length);
+        g /= 2;
+      } else {
+        System.arraycopy(good, 0, x, 0, x.length);
+        g *= 8;
+      }
+    }
+    return last(x);
+  }
+}

@@ -1,0 +1,166 @@
+package org.holewise.engine.solver;
+
+import org.ejml.data.DMatrixRMaj;
+
+/**
+ * Newton's method on the equations of one circuit.
+ *
+ * <p>Method: each turn evaluates every device, at its nodes' voltages or where {@link
+ * org.holewise.engine.part.Device#limit} holds it back (Nagel 1975, SPICE2, UCB/ERL M520), solves
+ * the linearised equations for a step and takes it whole. A source with a current limit is in one
+ * of two states, and after each step goes over to the other where it violates its own: beyond the
+ * limit its voltage gives way; above its voltage it gives way no longer.
+ *
+ * <p>Invariants: a search ends well only where no device was held back and no source changed its
+ * state in the last turn, and either the last step was so small that the next would be lost in
+ * rounding, as steps shrink quadratically, or every equation holds to rounding. The factors kept
+ * are those of the matrix at that point.
+ */
+final class Newton {
+  /** The error after a step is about its square over a tenth of a volt: 1e-17 V. */
+  private static final double SMALL_STEP = 1e-9;
+
+  /** An equation holds where its terms cancel to this share of their sizes. */
+  private static final double ROUNDING = 4e-15;
+
+  /** Nodes that move less no longer need their devices to be held back (V). */
+  private static final double SETTLED = 1e-6;
+
+  /** By how much a limit may be passed before it counts; a share. */
+  private static final double LIMIT_SLACK = 1e-12;
+
+  /** After so many changes of state they are made one at a time, lest they go round in circles. */
+  private static final int FREE_CHANGES = 12;
+
+  final Equations equations;
+  final Factors factors;
+  private final DMatrixRMaj scaled;
+  private final double[] step;
+  int turns;
+
+  Newton(Equations equations) {
+    this.equations = equations;
+    factors = new Factors(equations.n);
+    scaled = new DMatrixRMaj(equations.n, equations.n);
+    step = new double[equations.n];
+  }
+
+  /**
+   * Searches from x, which becomes the solution.
+   *
+   * @param afresh whether devices begin at their bends instead of at x
+   * @return whether the search ended well
+   */
+  boolean search(double[] x, boolean afresh, int most) {
+    boolean started = !afresh;
+    double moved = Double.MAX_VALUE;
+    int changes = 0;
+    for (int turn = 0; turn < most; turn++) {
+      turns++;
+      boolean held = started ? evaluate(x, turn > 0 && moved > SETTLED) : start(x);
+      started = true;
+      equations.assemble(x);
+      boolean holds = !held && holds();
+      if (!stepFrom(x)) {
+        return false;
+      }
+      moved = moved(x);
+      int changed = change(x, changes < FREE_CHANGES);
+      changes += changed;
+      if (!held && changed == 0 && (holds || moved <= SMALL_STEP)) {
+        evaluate(x, false);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean start(double[] x) {
+    for (Elements.Law law : equations.elements.laws) {
+      for (int t = 0; t < law.v.length; t++) {
+        law.v[t] = equations.volts(x, law.spots[t]);
+      }
+      law.device.start(law.v, law.p);
+      law.evaluate();
+    }
+    return !equations.elements.laws.isEmpty();
+  }
+
+  private boolean evaluate(double[] x, boolean limit) {
+    boolean held = false;
+    for (Elements.Law law : equations.elements.laws) {
+      System.arraycopy(law.v, 0, law.last, 0, law.v.length);
+      for (int t = 0; t < law.v.length; t++) {
+        law.v[t] = equations.volts(x, law.spots[t]);
+      }
+      held |= limit && law.device.limit(law.v, law.last, law.p);
+      law.evaluate();
+    }
+    return held;
+  }
+
+  private boolean holds() {
+    for (int k = 0; k < equations.n; k++) {
+      if (Math.abs(equations.residual[k]) > ROUNDING * equations.size[k]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Takes the step; whether there is one of finite size. */
+  private boolean stepFrom(double[] x) {
+    scaled.setTo(equations.matrix);
+    if (!factors.of(scaled)) {
+      equations.regularise();
+      scaled.setTo(equations.matrix);
+      if (!factors.of(scaled)) {
+        return false;
+      }
+    }
+    boolean finite = true;
+    for (int k = 0; k < equations.n; k++) {
+      step[k] = -equations.residual[k];
+    }
+    factors.solve(step);
+    for (int k = 0; k < equations.n; k++) {
+      x[k] += step[k];
+      finite &= Math.abs(x[k]) <= 1e200;
+    }
+    return finite;
+  }
+
+  /** The largest move of a node, in volts or as a share of its voltage. */
+  private double moved(double[] x) {
+    double most = 0;
+    for (int k = 0; k < equations.nodes.count; k++) {
+      most = Math.max(most, Math.abs(step[k]) / Math.max(1, Math.abs(x[k])));
+    }
+    return most;
+  }
+
+  /** Changes the states of limited sources that x violates; how many changed. */
+  private int change(double[] x, boolean all) {
+    int changed = 0;
+    for (int k = 0; k < equations.elements.sources.size(); k++) {
+      Elements.Source source = equations.elements.sources.get(k);
+      if (source.limit < Double.POSITIVE_INFINITY && violated(source, k, x)) {
+        source.limiting = !source.limiting;
+        changed++;
+        if (!all) {
+          return changed;
+        }
+      }
+    }
+    return changed;
+  }
+
+  private boolean violated(Elements.Source source, int k, double[] x) {
+    if (!source.limiting) {
+      return -x[equations.nodes.count + k] > source.limit * (1 + LIMIT_SLACK);
+    }
+    double volts = equations.volts(x, source.plus) - equations.volts(x, source.minus);
+    double set = equations.share * source.volts;
+    return volts > set + LIMIT_SLACK * Math.max(1, Math.abs(set));
+  }
+}

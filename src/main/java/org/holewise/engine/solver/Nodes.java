@@ -1,0 +1,131 @@
+package org.holewise.engine.solver;
+
+import java.util.Arrays;
+
+/**
+ * Which spots are one node, and the rule for what is not connected: a node with a net on it that no
+ * DC path joins to the reference gets 1 GΩ to it. Joins make nodes; resistances, sources and the
+ * terminals of devices are DC paths.
+ */
+final class Nodes {
+  /** From a floating net to the reference (S); the project's law. */
+  static final double FLOATING = 1e-9;
+
+  /** A node whose voltage is zero without solving: the reference, or touched by nothing. */
+  static final int NONE = -1;
+
+  final int count;
+
+  private final Groups metal;
+  private final Groups paths;
+  private final int reference;
+  private final boolean[] touched;
+  private final int[] node;
+
+  Nodes(Circuit circuit, Spots spots, Elements elements) {
+    metal = new Groups(spots.count);
+    elements.joins.forEach(join -> metal.join(join.a(), join.b()));
+    reference = metal.of(circuit.plan.reference());
+    paths = new Groups(spots.count);
+    touched = new boolean[spots.count];
+    connect(elements);
+    shunt(spots, elements);
+    node = new int[spots.count];
+    count = number(spots, elements);
+  }
+
+  private void connect(Elements elements) {
+    elements.resistances.forEach(r -> connect(r.a(), r.b()));
+    elements.sources.forEach(s -> connect(s.plus, s.minus));
+    for (Elements.Law law : elements.laws) {
+      for (int spot : law.spots) {
+        connect(spot, law.spots[0]);
+      }
+    }
+    for (Elements.Feed feed : elements.feeds) {
+      touched[metal.of(feed.into())] = true;
+      touched[metal.of(feed.from())] = true;
+    }
+  }
+
+  private void connect(int a, int b) {
+    touched[metal.of(a)] = true;
+    touched[metal.of(b)] = true;
+    paths.join(metal.of(a), metal.of(b));
+  }
+
+  private void shunt(Spots spots, Elements elements) {
+    boolean[] done = new boolean[spots.count];
+    for (int spot = 0; spot < spots.count; spot++) {
+      boolean net = spot < spots.nets() || spot >= spots.count - spots.fresh();
+      int root = metal.of(spot);
+      if (net && touched[root] && !done[root] && floating(spot)) {
+        done[root] = true;
+        elements.resistances.add(new Elements.Resistance(root, reference, FLOATING, -1));
+      }
+    }
+  }
+
+  /** Numbers the nodes in the order in which the elements come, which no list of nets changes. */
+  private int number(Spots spots, Elements elements) {
+    Arrays.fill(node, NONE);
+    int next = 0;
+    int[] roots = new int[spots.count];
+    Arrays.fill(roots, NONE);
+    for (Elements.Resistance r : elements.resistances) {
+      next = number(r.a(), roots, next);
+      next = number(r.b(), roots, next);
+    }
+    for (Elements.Source s : elements.sources) {
+      next = number(s.plus, roots, next);
+      next = number(s.minus, roots, next);
+    }
+    for (Elements.Law law : elements.laws) {
+      for (int spot : law.spots) {
+        next = number(spot, roots, next);
+      }
+    }
+    for (Elements.Feed feed : elements.feeds) {
+      next = number(feed.into(), roots, next);
+      next = number(feed.from(), roots, next);
+    }
+    for (int spot = 0; spot < spots.count; spot++) {
+      node[spot] = roots[metal.of(spot)];
+    }
+    return next;
+  }
+
+  private int number(int spot, int[] roots, int next) {
+    int root = metal.of(spot);
+    if (root == reference || roots[root] != NONE) {
+      return next;
+    }
+    roots[root] = next;
+    return next + 1;
+  }
+
+  /** Number of a spot's node, {@link #NONE} where its voltage is zero without solving. */
+  int at(int spot) {
+    return spot < 0 ? NONE : node[spot];
+  }
+
+  /** The spot that stands for a spot's metal. */
+  int metal(int spot) {
+    return metal.of(spot);
+  }
+
+  /** Whether no DC path leads from a spot to the reference. */
+  boolean floating(int spot) {
+    return spot < 0 || paths.of(metal.of(spot)) != paths.of(reference);
+  }
+
+  /** Whether a spot is touched by nothing at all, so that only its 1 GΩ is there. */
+  boolean alone(int spot) {
+    return spot < 0 || !touched[metal.of(spot)] && metal.of(spot) != reference;
+  }
+
+  /** The group of DC paths that a spot belongs to. */
+  int component(int spot) {
+    return paths.of(metal.of(spot));
+  }
+}

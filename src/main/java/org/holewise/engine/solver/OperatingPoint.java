@@ -1,0 +1,115 @@
+package org.holewise.engine.solver;
+
+import org.holewise.engine.part.Pin;
+
+/**
+ * A circuit's operating point, with the factors of its Jacobian: answers to small changes cost one
+ * solve with them. Immutable, and may be asked from several threads.
+ */
+public final class OperatingPoint implements Outcome {
+  private final Circuit circuit;
+  private final Spots spots;
+  private final Nodes nodes;
+  private final Elements elements;
+  private final double[] x;
+  private final PinCurrents currents;
+  private final Adjoint adjoint;
+
+  OperatingPoint(Circuit circuit, Spots spots, Newton newton, double[] x) {
+    this.circuit = circuit;
+    this.spots = spots;
+    this.nodes = newton.equations.nodes;
+    this.elements = newton.equations.elements;
+    this.x = x;
+    currents = new PinCurrents(circuit, spots, newton.equations, x);
+    adjoint = new Adjoint(newton.equations, newton.factors, x, circuit.values.length);
+  }
+
+  public Circuit circuit() {
+    return circuit;
+  }
+
+  /** Voltage of a point against the reference (V). */
+  public double volts(Point point) {
+    return voltsAt(spots.at(point));
+  }
+
+  private double voltsAt(int spot) {
+    int node = nodes.at(spot);
+    return node < 0 ? 0 : x[node];
+  }
+
+  /** Voltage of one point against another (V). */
+  public double volts(Point plus, Point minus) {
+    return volts(plus) - volts(minus);
+  }
+
+  /**
+   * Current into a part at a pin (A), from the part's law; through closed contacts and twins, which
+   * have none, by Kirchhoff's current law, shared as equal resistances would.
+   */
+  public double current(Pin pin) {
+    return currents.value(currents.weights(circuit.plan.pin(pin)));
+  }
+
+  /** Power that a part turns to heat (W); negative where it feeds the circuit. */
+  public double power(String ref) {
+    int part = circuit.plan.part(ref);
+    int[] first = circuit.plan.firstPin();
+    double watts = 0;
+    for (int pin = first[part]; pin < first[part + 1]; pin++) {
+      int spot = spots.pin(pin);
+      watts += voltsAt(spot) * currents.law(spot);
+    }
+    return watts;
+  }
+
+  /** Whether a point's net has no DC path to the reference, so that its voltage means nothing. */
+  public boolean floating(Point point) {
+    return nodes.floating(spots.at(point));
+  }
+
+  /**
+   * What the sources of {@link Edit.Source} deliver out of their plus, in the order of the edits
+   * (A).
+   */
+  public double[] outside() {
+    double[] amps = new double[elements.sources.size() - elements.ownSources];
+    for (int k = 0; k < amps.length; k++) {
+      int source = elements.ownSources + k;
+      amps[k] = -elements.sources.get(source).sign * x[nodes.count + source];
+    }
+    return amps;
+  }
+
+  /** The voltage between two points and how it answers to small changes. */
+  public Response response(Point plus, Point minus) {
+    return adjoint.volts(spots.at(plus), spots.at(minus));
+  }
+
+  /** The current into a part at a pin and how it answers to small changes. */
+  public Response currentResponse(Pin pin) {
+    return adjoint.current(currents, currents.weights(circuit.plan.pin(pin)));
+  }
+
+  /**
+   * Copies this point into the unknowns of a circuit of the same parts, where places correspond.
+   */
+  void copyTo(Spots other, Nodes into, Elements ofOther, double[] unknowns) {
+    if (!spots.alike(other)) {
+      return;
+    }
+    for (int spot = 0; spot < other.count; spot++) {
+      int node = into.at(spot);
+      int own = spots.same(other, spot);
+      if (node >= 0 && own >= 0) {
+        unknowns[node] = voltsAt(own);
+      }
+    }
+    boolean same = elements.sources.size() == ofOther.sources.size();
+    for (int k = 0; same && k < elements.sources.size(); k++) {
+      ofOther.sources.get(k).limiting =
+          elements.sources.get(k).limiting && ofOther.sources.get(k).limit < Double.MAX_VALUE;
+    }
+  }
+}

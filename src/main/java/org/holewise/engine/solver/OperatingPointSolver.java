@@ -1,0 +1,61 @@
+package org.holewise.engine.solver;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+
+/**
+ * Solves circuits for their operating point: every voltage and current that stays as it is. What
+ * cannot have one is told from the graph before anything is solved. Costs some microseconds for ten
+ * parts, as the cube of the nets beyond thirty.
+ */
+public final class OperatingPointSolver {
+  private static final int TURNS = 60;
+
+  private OperatingPointSolver() {}
+
+  /** The operating point, searched from nothing. */
+  public static Outcome solve(Circuit circuit) {
+    return solve(circuit, Optional.empty());
+  }
+
+  /**
+   * The operating point, searched from that of a circuit of the same parts: quick where little was
+   * changed.
+   */
+  public static Outcome solve(Circuit circuit, OperatingPoint start) {
+    return solve(circuit, Optional.of(start));
+  }
+
+  private static Outcome solve(Circuit circuit, Optional<OperatingPoint> start) {
+    var spots = new Spots(circuit);
+    var elements = new Elements(circuit, spots);
+    var nodes = new Nodes(circuit, spots, elements);
+    TreeSet<Integer> loop = new SourceLoops(nodes, elements.sources).refused(spots.count);
+    if (!loop.isEmpty()) {
+      return unsolvable(Unsolvable.Why.SOURCE_LOOP, nodes, spots, loop);
+    }
+    TreeSet<Integer> cut = CutSets.refused(nodes, elements);
+    if (!cut.isEmpty()) {
+      return unsolvable(Unsolvable.Why.CUT_SET, nodes, spots, cut);
+    }
+    var newton = new Newton(new Equations(elements, nodes));
+    double[] x = new double[newton.equations.n];
+    start.ifPresent(point -> point.copyTo(spots, nodes, elements, x));
+    if (newton.search(x, start.isEmpty(), TURNS) || new Continuation(newton).search(x)) {
+      return new OperatingPoint(circuit, spots, newton, x);
+    }
+    return unsolvable(Unsolvable.Why.NOT_CONVERGED, nodes, spots, new TreeSet<>());
+  }
+
+  private static Unsolvable unsolvable(
+      Unsolvable.Why why, Nodes nodes, Spots spots, TreeSet<Integer> metal) {
+    List<Integer> nets =
+        IntStream.range(0, spots.nets())
+            .filter(net -> metal.contains(nodes.metal(net)))
+            .boxed()
+            .toList();
+    return new Unsolvable(why, nets);
+  }
+}

@@ -1,0 +1,115 @@
+package org.holewise.engine.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.holewise.engine.part.Device;
+import org.holewise.engine.part.Network;
+import org.holewise.engine.part.Part;
+import org.holewise.engine.quantity.Parameter;
+
+/**
+ * The law of one part, written down once: its elements between spots of its own. Spots are its pins
+ * in order, then its inner nodes. Not changed once the part has connected itself.
+ */
+final class Stamp implements Network {
+
+  /** One piece of metal. */
+  record Join(int a, int b) {}
+
+  /** A resistance whose value is one of the part's parameters. */
+  record Resistance(int a, int b, int parameter) {}
+
+  /** A source of voltage; an infinite limit is none. */
+  record Source(int plus, int minus, int parameter, double limit) {}
+
+  /** A device between spots, with where its parameters stand among the part's. */
+  record Law(Device device, int[] spots, int[] parameters) {}
+
+  final List<Join> joins = new ArrayList<>();
+  final List<Resistance> resistances = new ArrayList<>();
+  final List<Source> sources = new ArrayList<>();
+  final List<Law> laws = new ArrayList<>();
+  final List<Parameter> parameters = new ArrayList<>();
+
+  private final List<String> pins;
+  private final double celsius;
+  private int spots;
+
+  private Stamp(List<String> pins, double celsius) {
+    this.pins = pins;
+    this.celsius = celsius;
+    this.spots = pins.size();
+  }
+
+  static Stamp of(Part part, double celsius) {
+    var stamp = new Stamp(part.kind().pins(part.fields()), celsius);
+    part.kind().connect(part, stamp);
+    return stamp;
+  }
+
+  /** A part taken out: pins and nothing between them. */
+  Stamp withoutLaw() {
+    return new Stamp(pins, celsius);
+  }
+
+  /** Nodes inside the part. */
+  int inner() {
+    return spots - pins.size();
+  }
+
+  @Override
+  public int pin(String name) {
+    int index = pins.indexOf(name);
+    if (index < 0) {
+      throw new IllegalArgumentException("no such pin: " + name);
+    }
+    return index;
+  }
+
+  @Override
+  public int node() {
+    return spots++;
+  }
+
+  @Override
+  public double celsius() {
+    return celsius;
+  }
+
+  @Override
+  public void join(int a, int b) {
+    joins.add(new Join(a, b));
+  }
+
+  @Override
+  public void resistor(int a, int b, Parameter ohms) {
+    resistances.add(new Resistance(a, b, parameter(ohms)));
+  }
+
+  @Override
+  public void source(int plus, int minus, Parameter volts) {
+    source(plus, minus, volts, Double.POSITIVE_INFINITY);
+  }
+
+  @Override
+  public void source(int plus, int minus, Parameter volts, double limit) {
+    sources.add(new Source(plus, minus, parameter(volts), limit));
+  }
+
+  @Override
+  public void device(Device device, int... nodes) {
+    int[] own = device.parameters().stream().mapToInt(this::parameter).toArray();
+    laws.add(new Law(device, nodes.clone(), own));
+  }
+
+  /** Where that parameter stands among the part's; the same name is the same parameter. */
+  private int parameter(Parameter parameter) {
+    for (int i = 0; i < parameters.size(); i++) {
+      if (parameters.get(i).name().equals(parameter.name())) {
+        return i;
+      }
+    }
+    parameters.add(parameter);
+    return parameters.size() - 1;
+  }
+}
