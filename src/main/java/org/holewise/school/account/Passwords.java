@@ -52,7 +52,10 @@ public class Passwords {
       return Optional.of("password.long");
     }
     String plain = folded(password);
-    if (commonest.contains(plain) || repeats(plain) || saysTheName(plain, folded(name))) {
+    if (commonest.contains(plain)
+        || repeats(password)
+        || repeats(plain)
+        || saysTheName(plain, folded(name))) {
       return Optional.of("password.common");
     }
     return Optional.empty();
@@ -69,10 +72,12 @@ public class Passwords {
         return true;
       }
     }
-    return word.length() < 2;
+    return false;
   }
 
   private static boolean saysTheName(String word, String name) {
-    return !name.isEmpty() && word.replace(name, "").length() <= SHORTEST / 3;
+    return !name.isEmpty()
+        && word.contains(name)
+        && word.replace(name, "").length() <= SHORTEST / 3;
   }
 }

@@ -1,0 +1,106 @@
+package org.holewise.school.system;
+
+import static java.nio.charset.StandardCharsets.US_ASCII;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.http.HttpRequest;
+import java.nio.file.Path;
+import org.holewise.running.Log;
+import org.holewise.running.RunningSchool;
+import org.holewise.running.Visitor;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.boot.test.system.CapturedOutput;
+import org.springframework.boot.test.system.OutputCaptureExtension;
+
+/** A demo is open to everybody, and therefore to its own computer only. */
+@ExtendWith(OutputCaptureExtension.class)
+class DemoIT {
+
+  @TempDir private Path data;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0.0.0.0", "::", "192.0.2.7"})
+  void refusesToListenElsewhere(String address) {
+    assertThatThrownBy(() -> RunningSchool.demo(data, "--server.address=" + address))
+        .rootCause()
+        .isInstanceOf(RefusedStart.class)
+        .hasMessageContaining("loopback");
+  }
+
+  @Test
+  void answersToItsOwnNamesOnly() throws IOException {
+    try (var school = RunningSchool.demo(data)) {
+      for (String own : new String[] {"localhost", "LOCALHOST:80", "127.0.0.1", "[::1]:9"}) {
+        assertThat(asked(school, own)).as(own).startsWith("HTTP/1.1 302");
+      }
+      for (String foreign :
+          new String[] {
+            "school.example", "localhost.example:80", "127.0.0.1.example", "10.0.0.1", ""
+          }) {
+        assertThat(asked(school, foreign)).as(foreign).startsWith("HTTP/1.1 421");
+      }
+    }
+  }
+
+  @Test
+  void showsOneTokenAStartAndEndsTheOneBefore(CapturedOutput output) {
+    RunningSchool.demo(data).close();
+    try (var school = RunningSchool.demo(data)) {
+      var tokens = new Log(output).demoTokens();
+      assertThat(tokens).hasSize(2);
+      assertThat(calledWith(school, tokens.get(0))).isEqualTo(401);
+      assertThat(calledWith(school, tokens.get(1))).isNotIn(401, 403);
+    }
+  }
+
+  @Test
+  void hasNoSetUpAndNoWayToSignIn(CapturedOutput output) {
+    try (var school = RunningSchool.demo(data)) {
+      var visitor = new Visitor(school);
+      assertThat(new Log(output).setUpCodes()).isEmpty();
+      assertThat(visitor.opens("/setup").statusCode()).isEqualTo(404);
+      for (String password : new String[] {"", "demo", "password", "Demo teacher"}) {
+        assertThat(visitor.signsIn("Demo teacher", password).body()).contains("do not belong");
+      }
+      assertThat(Visitor.target(visitor.opens("/account"))).startsWith("/sign-in");
+      assertThat(Visitor.target(visitor.opens("/people"))).startsWith("/sign-in");
+    }
+  }
+
+  @Test
+  void isNotOpenedByASchoolNorASchoolByADemo(@TempDir Path other) {
+    RunningSchool.demo(data).close();
+    assertThatThrownBy(() -> RunningSchool.plain(data))
+        .rootCause()
+        .isInstanceOf(RefusedStart.class)
+        .hasMessageContaining("demo school");
+    RunningSchool.plain(other).close();
+    assertThatThrownBy(() -> RunningSchool.demo(other))
+        .rootCause()
+        .isInstanceOf(RefusedStart.class)
+        .hasMessageContaining("belong to a school");
+  }
+
+  /** The first bytes of the answer to a bare request under that name. */
+  private static String asked(RunningSchool school, String host) throws IOException {
+    try (var socket = new Socket(InetAddress.getLoopbackAddress(), school.port())) {
+      String request = "GET / HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n";
+      socket.getOutputStream().write(request.getBytes(US_ASCII));
+      return new String(socket.getInputStream().readAllBytes(), US_ASCII);
+    }
+  }
+
+  private static int calledWith(RunningSchool school, String token) {
+    var call =
+        HttpRequest.newBuilder(school.at("/api/marks")).header("Authorization", "Bearer " + token);
+    return new Visitor(school).send(call.build()).statusCode();
+  }
+}

@@ -1,0 +1,8 @@
+package org.holewise.store;
+
+class MigrationOnPostgresIT extends MigrationContract {
+
+  MigrationOnPostgresIT() {
+    super(new Postgres());
+  }
+}
