@@ -35,9 +35,7 @@ class ArchitectureTest {
           engine.reading   : engine.quantity engine.part engine.board engine.exercise engine.netlist engine.wiring engine.solver
           engine.diagnosis : engine.quantity engine.part engine.board engine.exercise engine.netlist engine.wiring engine.solver engine.reading
           engine.marking   : engine.quantity engine.part engine.board engine.exercise engine.netlist engine.wiring engine.solver engine.reading engine.diagnosis
-          document         : engine.* document.*
-          document.shape   : engine.* document.text
-          document.text    : engine.*
+          document.picture : engine.*
           school.account   : engine.* document
           school.system    : engine.* document school.*
           """);

@@ -85,7 +85,8 @@ class SecurityConfiguration {
                 form.loginPage(SignInDoor.PAGE)
                     .usernameParameter("name")
                     .successHandler(door)
-                    .failureHandler(door))
+                    .failureHandler(door)
+                    .permitAll())
         .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
         .headers(SecurityConfiguration::headers)
         .addFilterBefore(doorFilter(door), UsernamePasswordAuthenticationFilter.class)
@@ -97,7 +98,7 @@ class SecurityConfiguration {
           pages,
       School school) {
     pages
-        .requestMatchers("/", "/error", "/setup", "/sign-in", "/sign-in/refused")
+        .requestMatchers("/", "/error", "/setup", "/sign-in/refused")
         .permitAll()
         .requestMatchers("/css/**", "/js/**", "/img/**", "/favicon.svg", "/favicon.ico")
         .permitAll();

@@ -1,4 +1,0 @@
-package org.holewise.document.shape;
-
-/** A value and the JSON pointer to where it stood. */
-public record Spotted<T>(String at, T value) {}

@@ -1,2 +1,0 @@
-/** For tests: pages as people see them, in a real browser. */
-package org.holewise.browser;
