@@ -16,6 +16,18 @@ class SignInController {
     return "account/sign-in";
   }
 
+  @GetMapping(path = SignInDoor.PAGE, params = "ready")
+  String afterSetUp(Model model) {
+    model.addAttribute("done", "signIn.ready");
+    return form();
+  }
+
+  @GetMapping(path = SignInDoor.PAGE, params = "out")
+  String afterSignOut(Model model) {
+    model.addAttribute("done", "signIn.out");
+    return form();
+  }
+
   /** Where a refused try is shown: what was typed as name stays, the password does not. */
   @PostMapping(SignInDoor.REFUSED)
   String refused(

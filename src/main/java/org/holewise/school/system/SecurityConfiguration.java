@@ -85,8 +85,7 @@ class SecurityConfiguration {
                 form.loginPage(SignInDoor.PAGE)
                     .usernameParameter("name")
                     .successHandler(door)
-                    .failureHandler(door)
-                    .permitAll())
+                    .failureHandler(door))
         .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
         .headers(SecurityConfiguration::headers)
         .addFilterBefore(doorFilter(door), UsernamePasswordAuthenticationFilter.class)
@@ -98,7 +97,7 @@ class SecurityConfiguration {
           pages,
       School school) {
     pages
-        .requestMatchers("/", "/error", "/setup", "/sign-in/refused")
+        .requestMatchers("/", "/error", "/setup", "/sign-in", "/sign-in/refused")
         .permitAll()
         .requestMatchers("/css/**", "/js/**", "/img/**", "/favicon.svg", "/favicon.ico")
         .permitAll();

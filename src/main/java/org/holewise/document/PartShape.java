@@ -1,0 +1,78 @@
+package org.holewise.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.holewise.document.shape.ChoiceShape;
+import org.holewise.document.shape.FieldShapes;
+import org.holewise.document.shape.Member;
+import org.holewise.document.shape.Place;
+import org.holewise.document.shape.RecordShape;
+import org.holewise.document.shape.Shape;
+import org.holewise.engine.part.Kind;
+import org.holewise.engine.part.Part;
+import org.holewise.engine.part.Registry;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** A part of an exercise: what else it may say depends on its kind, as the registry has it. */
+final class PartShape implements Shape<DeclaredPart> {
+  private static final ChoiceShape KINDS =
+      new ChoiceShape(Registry.kinds().stream().map(Kind::name).toList(), "unknown-kind");
+  private static final Member<String> REF =
+      Member.required("ref", Words.REFERENCE, "Its reference, such as R1.");
+  private static final Member<String> KIND = Member.required("kind", KINDS, "Its kind.");
+
+  @Override
+  public Optional<DeclaredPart> read(Place place) {
+    if (!place.node().isObject()) {
+      return place.wrong("not-object");
+    }
+    Place kind = place.child("kind");
+    if (kind.node().isMissingNode()) {
+      kind.wrong("missing-field", "kind");
+      return Optional.of(new DeclaredPart(place.at(), ref(place), Optional.empty()));
+    }
+    return Optional.of(
+        KINDS
+            .read(kind)
+            .flatMap(Registry::kind)
+            .map(known -> read(place, known))
+            .orElseGet(() -> new DeclaredPart(place.at(), ref(place), Optional.empty())));
+  }
+
+  private static DeclaredPart read(Place place, Kind kind) {
+    int before = place.problems().size();
+    var values = record(kind, KIND).read(place).orElseThrow();
+    var ref = values.get(REF);
+    boolean sound = place.problems().size() == before;
+    var fields = FieldShapes.fields(values, kind.fields());
+    var part = ref.filter(r -> sound).map(r -> new Part(r, kind, fields));
+    return new DeclaredPart(place.at(), ref, part);
+  }
+
+  /** Only the ref of a part whose kind is unknown. */
+  private static Optional<String> ref(Place place) {
+    Place ref = place.child(REF.name());
+    return ref.node().isMissingNode()
+        ? ref.wrong("missing-field", REF.name())
+        : Words.REFERENCE.read(ref);
+  }
+
+  private static RecordShape record(Kind kind, Member<String> itsKind) {
+    List<Member<?>> members = new ArrayList<>(List.of(REF, itsKind));
+    members.addAll(FieldShapes.members(kind.fields()));
+    return new RecordShape(members, FieldShapes.alternatives(kind.fields()), List.of());
+  }
+
+  @Override
+  public ObjectNode schema() {
+    var schema = JsonNodeFactory.instance.objectNode();
+    var either = schema.putArray("oneOf");
+    for (Kind kind : Registry.kinds()) {
+      var only = Member.required("kind", new ChoiceShape(List.of(kind.name())), "");
+      either.add(record(kind, only).schema());
+    }
+    return schema;
+  }
+}

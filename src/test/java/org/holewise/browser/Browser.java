@@ -1,0 +1,148 @@
+package org.holewise.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType.LaunchOptions;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+
+/**
+ * What every test in a browser starts from. Runs in the Chromium of the machine, and is skipped
+ * where there is none. After each test nothing may have been complained of in a page's console: a
+ * refused script or style, a missing file, an exception.
+ */
+@TestInstance(Lifecycle.PER_CLASS)
+public abstract class Browser {
+
+  /** The narrowest screen that pages are made for, CSS pixels (WCAG 2.2, 1.4.10 Reflow). */
+  protected static final int NARROWEST = 320;
+
+  protected static final int PHONE = 360;
+  protected static final int DESK = 1280;
+
+  private static final int HEIGHT = 800;
+
+  private static final List<String> FLAGS =
+      List.of(
+          "--no-sandbox",
+          "--disable-gpu",
+          "--disable-quic",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync");
+
+  /** What WCAG 2.2 AA asks for, as far as a program can tell, and what axe calls good practice. */
+  private static final List<String> RULES =
+      List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
+
+  private Playwright playwright;
+  private com.microsoft.playwright.Browser browser;
+  private final List<BrowserContext> contexts = new ArrayList<>();
+  private final List<String> complaints = new ArrayList<>();
+
+  @BeforeAll
+  void startBrowser() {
+    var chromium = chromium();
+    assumeTrue(chromium.isPresent(), "there is no Chromium on this machine");
+    playwright = Playwright.create();
+    browser =
+        playwright
+            .chromium()
+            .launch(new LaunchOptions().setExecutablePath(chromium.get()).setArgs(FLAGS));
+  }
+
+  @AfterAll
+  void stopBrowser() {
+    if (playwright != null) {
+      playwright.close();
+    }
+  }
+
+  @AfterEach
+  void nothingWasComplainedOf() {
+    contexts.forEach(BrowserContext::close);
+    contexts.clear();
+    var found = List.copyOf(complaints);
+    complaints.clear();
+    assertThat(found).isEmpty();
+  }
+
+  /** A new visitor's page of that width, on a device that prefers those colours. */
+  protected Page page(int width, ColorScheme colours) {
+    return page(
+        new com.microsoft.playwright.Browser.NewContextOptions()
+            .setViewportSize(width, HEIGHT)
+            .setColorScheme(colours));
+  }
+
+  /** A new visitor's page as these options say. */
+  protected Page page(com.microsoft.playwright.Browser.NewContextOptions options) {
+    var context = browser.newContext(options);
+    contexts.add(context);
+    var page = context.newPage();
+    page.onConsoleMessage(
+        message -> {
+          if (message.type().equals("error")) {
+            complaints.add(page.url() + ": " + message.text());
+          }
+        });
+    page.onPageError(error -> complaints.add(page.url() + ": " + error));
+    return page;
+  }
+
+  /** Lets a page be answered with this error, which the console tells of, too. */
+  protected void expectComplaint(String part) {
+    assertThat(complaints).anyMatch(complaint -> complaint.contains(part));
+    complaints.removeIf(complaint -> complaint.contains(part));
+  }
+
+  /** Has axe look at the page as it stands, and sees that nothing reaches beyond its sides. */
+  protected static void assertAccessible(Page page) {
+    var found = new AxeBuilder(page).withTags(RULES).analyze();
+    assertThat(found.getPasses()).isNotEmpty();
+    assertThat(found.getViolations()).extracting(Browser::told).isEmpty();
+    assertThat(page.evaluate("document.documentElement.scrollWidth"))
+        .as("width of %s", page.url())
+        .isEqualTo(page.evaluate("document.documentElement.clientWidth"));
+  }
+
+  /** Keeps a picture of the whole page under {@code target/screenshots}, to be looked at. */
+  protected static void keepPicture(Page page, String name) {
+    page.screenshot(
+        new Page.ScreenshotOptions()
+            .setFullPage(true)
+            .setPath(Path.of("target", "screenshots", name + ".png")));
+  }
+
+  private static String told(Rule rule) {
+    return rule.getId()
+        + ": "
+        + rule.getHelp()
+        + " "
+        + rule.getNodes().stream().map(n -> n.getHtml()).toList();
+  }
+
+  private static Optional<Path> chromium() {
+    return Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser")
+        .map(Path::of)
+        .filter(Files::isExecutable)
+        .findFirst();
+  }
+}

@@ -1,0 +1,2 @@
+/** For tests: pages as people see them, in a real browser. */
+package org.holewise.browser;

@@ -1,0 +1,56 @@
+package org.holewise.running;
+
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.holewise.HolewiseApplication;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
+
+/** The application, started as from a command line, on a free port. */
+public final class RunningSchool implements AutoCloseable {
+
+  private final ConfigurableApplicationContext context;
+
+  private RunningSchool(ConfigurableApplicationContext context) {
+    this.context = context;
+  }
+
+  /** A school's own installation with its data in the folder. */
+  public static RunningSchool plain(Path data, String... arguments) {
+    return start(List.of("--holewise.data=" + data), arguments);
+  }
+
+  /** A demo school with its data in the folder. */
+  public static RunningSchool demo(Path data, String... arguments) {
+    return start(List.of("--spring.profiles.active=demo", "--holewise.data=" + data), arguments);
+  }
+
+  private static RunningSchool start(List<String> first, String... more) {
+    var arguments = new ArrayList<>(first);
+    arguments.add("--server.port=0");
+    arguments.addAll(List.of(more));
+    var application = new SpringApplicationBuilder(HolewiseApplication.class);
+    return new RunningSchool(application.run(arguments.toArray(String[]::new)));
+  }
+
+  public int port() {
+    return context.getEnvironment().getRequiredProperty("local.server.port", Integer.class);
+  }
+
+  /** The address of a page. */
+  public URI at(String path) {
+    return URI.create("http://localhost:" + port() + path);
+  }
+
+  /** One of the application's own parts, to set a scene through its own calls. */
+  public <T> T part(Class<T> type) {
+    return context.getBean(type);
+  }
+
+  @Override
+  public void close() {
+    context.close();
+  }
+}
