@@ -35,7 +35,10 @@ class ArchitectureTest {
           engine.reading   : engine.quantity engine.part engine.board engine.exercise engine.netlist engine.wiring engine.solver
           engine.diagnosis : engine.quantity engine.part engine.board engine.exercise engine.netlist engine.wiring engine.solver engine.reading
           engine.marking   : engine.quantity engine.part engine.board engine.exercise engine.netlist engine.wiring engine.solver engine.reading engine.diagnosis
+          document         : engine.* document.*
           document.picture : engine.*
+          document.shape   : engine.* document.text
+          document.text    : engine.*
           school.account   : engine.* document
           school.system    : engine.* document school.*
           """);
