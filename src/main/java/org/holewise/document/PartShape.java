@@ -67,12 +67,22 @@ final class PartShape implements Shape<DeclaredPart> {
 
   @Override
   public ObjectNode schema() {
-    var schema = JsonNodeFactory.instance.objectNode();
-    var either = schema.putArray("oneOf");
-    for (Kind kind : Registry.kinds()) {
-      var only = Member.required("kind", new ChoiceShape(List.of(kind.name())), "");
-      either.add(record(kind, only).schema());
-    }
+    var schema = JsonNodeFactory.instance.objectNode().put("type", "object");
+    schema.putObject("properties").set("kind", KINDS.schema());
+    schema.putArray("required").add("kind");
+    var each = schema.putArray("allOf");
+    Registry.kinds().forEach(kind -> each.add(rule(kind)));
     return schema;
+  }
+
+  /** What a part of this kind, and no other, has to be. */
+  private static ObjectNode rule(Kind kind) {
+    var only = new ChoiceShape(List.of(kind.name()));
+    var rule = JsonNodeFactory.instance.objectNode();
+    var given = rule.putObject("if");
+    given.putObject("properties").set("kind", only.schema());
+    given.putArray("required").add("kind");
+    rule.set("then", record(kind, Member.required("kind", only, "")).schema());
+    return rule;
   }
 }

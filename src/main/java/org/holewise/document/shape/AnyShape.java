@@ -31,9 +31,13 @@ public record AnyShape(Predicate<JsonNode> suits, String otherwise, ObjectNode s
   /** A number or a text of at most 40 characters. */
   public static AnyShape quantity() {
     return new AnyShape(
-        node -> node.isNumber() || (node.isString() && node.stringValue().length() <= 40),
+        node -> node.isNumber() || (node.isString() && brief(node.stringValue())),
         "not-quantity",
         Schemas.ofType("number", "string").put("maxLength", 40));
+  }
+
+  private static boolean brief(String text) {
+    return text.codePointCount(0, text.length()) <= 40;
   }
 
   @Override

@@ -28,6 +28,9 @@ public record QuantityShape(Unit unit, double least, double most, List<String> w
       return place.wrong("not-quantity", unit.symbol());
     }
     String text = place.node().stringValue();
+    if (text.codePointCount(0, text.length()) > LONGEST) {
+      return place.wrong("too-long", LONGEST);
+    }
     if (words.contains(text)) {
       return Optional.of(text);
     }
