@@ -40,6 +40,8 @@ class ArchitectureTest {
           document.shape   : engine.* document.text
           document.text    : engine.*
           school.account   : engine.* document
+          school.library   : engine.* document.* document
+          school.api       : engine.* document.* document school.account school.library
           school.system    : engine.* document school.*
           """);
 

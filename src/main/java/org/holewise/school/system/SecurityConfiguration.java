@@ -9,6 +9,7 @@ import org.holewise.school.account.SignInDoor;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
@@ -57,7 +58,13 @@ class SecurityConfiguration {
   @Order(1)
   SecurityFilterChain programDoor(HttpSecurity http, ApiTokens tokens, Problems problems) {
     return http.securityMatcher("/api/**")
-        .authorizeHttpRequests(all -> all.anyRequest().hasAnyRole(TEACHING))
+        .authorizeHttpRequests(
+            calls ->
+                calls
+                    .requestMatchers(HttpMethod.GET, "/api/schemas/*")
+                    .permitAll()
+                    .anyRequest()
+                    .hasAnyRole(TEACHING))
         .sessionManagement(
             session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
         .csrf(AbstractHttpConfigurer::disable)
