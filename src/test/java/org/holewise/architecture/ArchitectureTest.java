@@ -36,6 +36,7 @@ class ArchitectureTest {
           engine.diagnosis : engine.quantity engine.part engine.board engine.exercise engine.netlist engine.wiring engine.solver engine.reading
           engine.marking   : engine.quantity engine.part engine.board engine.exercise engine.netlist engine.wiring engine.solver engine.reading engine.diagnosis
           document         : engine.* document.*
+          document.lines   : engine.* document.text
           document.picture : engine.*
           document.shape   : engine.* document.text
           document.text    : engine.*
