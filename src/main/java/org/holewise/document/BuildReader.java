@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.holewise.document.shape.Place;
 import org.holewise.document.shape.Problem;
+import org.holewise.document.shape.Problems;
 import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.Values;
 import org.holewise.engine.board.BoardModel;
@@ -42,15 +43,15 @@ final class BuildReader {
 
   /** The record at a place; empty, with problems, where anything about it is wrong. */
   static Optional<BenchRecord> read(Place place, Exercise exercise) {
-    int before = place.problems().size();
+    int before = place.problems().count();
     var values = BuildShape.WHOLE.read(place);
     values.ifPresent(v -> checkExtra(v.get(BuildShape.EXTRA, List.of()), place.problems()));
     return values
-        .filter(v -> place.problems().size() == before)
+        .filter(v -> place.problems().count() == before)
         .map(v -> new BuildReader(exercise, v).record());
   }
 
-  private static void checkExtra(List<Spotted<Values>> extra, List<Problem> problems) {
+  private static void checkExtra(List<Spotted<Values>> extra, Problems problems) {
     List<String> taken = new ArrayList<>();
     for (var reading : extra) {
       Measures.ANYWHERE.checkAlone(reading.value(), problems);

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import org.holewise.document.shape.FieldShapes;
 import org.holewise.document.shape.Place;
 import org.holewise.document.shape.Problem;
+import org.holewise.document.shape.Problems;
 import org.holewise.document.shape.RecordShape;
 import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.Values;
@@ -23,9 +24,9 @@ final class ConditionReader {
       new Condition("normal", List.of(), OptionalDouble.empty());
 
   private final DeclaredParts parts;
-  private final List<Problem> problems;
+  private final Problems problems;
 
-  ConditionReader(DeclaredParts parts, List<Problem> problems) {
+  ConditionReader(DeclaredParts parts, Problems problems) {
     this.parts = parts;
     this.problems = problems;
   }
@@ -40,7 +41,7 @@ final class ConditionReader {
 
   private Condition read(Values values, List<Condition> before) {
     String name = values.get(CONDITION_NAME, "");
-    if (before.stream().anyMatch(condition -> condition.name().equals(name))) {
+    if (!name.isEmpty() && before.stream().anyMatch(c -> c.name().equals(name))) {
       problems.add(Problem.of(values.at(CONDITION_NAME), "name-taken", name));
     }
     List<Setting> settings = new ArrayList<>();

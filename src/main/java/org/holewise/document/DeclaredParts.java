@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.holewise.document.shape.Place;
 import org.holewise.document.shape.Problem;
+import org.holewise.document.shape.Problems;
 import org.holewise.document.shape.Spotted;
 import org.holewise.engine.part.Kind;
 import org.holewise.engine.part.Part;
@@ -19,10 +20,10 @@ import org.holewise.engine.part.Pin;
 final class DeclaredParts {
   private final Map<String, Optional<Part>> byRef = new LinkedHashMap<>();
   private final boolean known;
-  private final List<Problem> problems;
+  private final Problems problems;
 
   /** Without a list of parts nothing that names one is called wrong. */
-  DeclaredParts(Optional<List<Spotted<DeclaredPart>>> parts, List<Problem> problems) {
+  DeclaredParts(Optional<List<Spotted<DeclaredPart>>> parts, Problems problems) {
     this.problems = problems;
     this.known = parts.isPresent();
     parts.ifPresent(list -> list.forEach(part -> add(part.value())));

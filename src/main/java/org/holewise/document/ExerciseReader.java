@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.holewise.document.shape.Place;
 import org.holewise.document.shape.Problem;
+import org.holewise.document.shape.Problems;
 import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.Values;
 import org.holewise.engine.board.BoardModels;
@@ -42,7 +43,7 @@ import org.holewise.engine.part.Pin;
 final class ExerciseReader {
   private final Place place;
   private final Values values;
-  private final List<Problem> problems;
+  private final Problems problems;
   private final DeclaredParts parts;
 
   private ExerciseReader(Place place, Values values) {
@@ -54,7 +55,7 @@ final class ExerciseReader {
 
   /** The exercise at a place; empty, with problems, where anything about it is wrong. */
   static Optional<PreparedExercise> read(Place place) {
-    int before = place.problems().size();
+    int before = place.problems().count();
     return ExerciseShape.WHOLE
         .read(place)
         .flatMap(values -> new ExerciseReader(place, values).read(before));
@@ -65,7 +66,7 @@ final class ExerciseReader {
     var conditions = new ConditionReader(parts, problems).read(values.get(CONDITIONS, List.of()));
     var readings = readings(conditions);
     checkMarks();
-    return problems.size() == before
+    return problems.count() == before
         ? Optional.of(new PreparedExercise(exercise(conditions, readings), notes()))
         : Optional.empty();
   }

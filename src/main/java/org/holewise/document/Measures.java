@@ -7,6 +7,7 @@ import org.holewise.document.shape.FlagShape;
 import org.holewise.document.shape.ListShape;
 import org.holewise.document.shape.Member;
 import org.holewise.document.shape.Problem;
+import org.holewise.document.shape.Problems;
 import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.TextShape;
 import org.holewise.document.shape.Values;
@@ -87,7 +88,7 @@ record Measures(
   }
 
   /** Says so where {@code alone} stands between the leads of two parts. */
-  void checkAlone(Values reading, List<Problem> problems) {
+  void checkAlone(Values reading, Problems problems) {
     boolean twoParts =
         reading.get(ohms).stream()
                 .flatMap(List::stream)

@@ -42,10 +42,10 @@ final class PartShape implements Shape<DeclaredPart> {
   }
 
   private static DeclaredPart read(Place place, Kind kind) {
-    int before = place.problems().size();
+    int before = place.problems().count();
     var values = record(kind, KIND).read(place).orElseThrow();
     var ref = values.get(REF);
-    boolean sound = place.problems().size() == before;
+    boolean sound = place.problems().count() == before;
     var fields = FieldShapes.fields(values, kind.fields());
     var part = ref.filter(r -> sound).map(r -> new Part(r, kind, fields));
     return new DeclaredPart(place.at(), ref, part);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.holewise.document.shape.Place;
 import org.holewise.document.shape.Problem;
+import org.holewise.document.shape.Problems;
 import org.holewise.document.shape.QuantityShape;
 import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.Values;
@@ -28,17 +29,14 @@ final class ReadingReader {
   private final DeclaredParts parts;
   private final List<String> conditions;
   private final boolean anyCondition;
-  private final List<Problem> problems;
+  private final Problems problems;
   private final List<String> taken = new ArrayList<>();
 
   /**
    * @param anyCondition whether the conditions could not be read, so that any name may be right
    */
   ReadingReader(
-      DeclaredParts parts,
-      List<Condition> conditions,
-      boolean anyCondition,
-      List<Problem> problems) {
+      DeclaredParts parts, List<Condition> conditions, boolean anyCondition, Problems problems) {
     this.anyCondition = anyCondition;
     this.parts = parts;
     this.conditions = conditions.stream().map(Condition::name).toList();

@@ -21,7 +21,6 @@ import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.Values;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
-import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
 /**
@@ -82,29 +81,20 @@ public final class RequestDocument {
     if (!tree.readable()) {
       return new Malformed<>(tree.problems());
     }
-    JsonNode root = tree.root();
-    if (!root.isArray()) {
-      return new Malformed<>(List.of(Problem.of("", "not-list")));
-    }
-    if (root.size() > MOST_IN_BATCH) {
-      return new Malformed<>(List.of(Problem.of("", "too-many", MOST_IN_BATCH)));
+    int size = tree.root().size();
+    if (!tree.root().isArray() || size > MOST_IN_BATCH) {
+      String kind = tree.root().isArray() ? "too-many" : "not-list";
+      return new Malformed<>(List.of(Problem.of("", kind, MOST_IN_BATCH)));
     }
     List<Read<MarkRequest>> each = new ArrayList<>();
-    for (int i = 0; i < root.size(); i++) {
+    for (int i = 0; i < size; i++) {
       each.add(read(tree.element(i)));
     }
     return new Ok<>(each);
   }
 
   private Read<MarkRequest> read(DocumentTree tree) {
-    if (!tree.readable()) {
-      return new Malformed<>(tree.problems());
-    }
-    var place = tree.place();
-    var request = REQUEST.read(place).flatMap(this::request);
-    return place.problems().isEmpty()
-        ? new Ok<>(request.orElseThrow())
-        : new Malformed<>(place.problems());
+    return tree.read(place -> REQUEST.read(place).flatMap(this::request));
   }
 
   private Optional<MarkRequest> request(Values values) {

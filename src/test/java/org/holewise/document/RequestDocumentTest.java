@@ -3,6 +3,7 @@ package org.holewise.document;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.holewise.engine.exercise.Reading;
 import org.holewise.engine.exercise.Scheme;
 import org.holewise.engine.exercise.Written;
 import org.holewise.engine.part.Pin;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -240,7 +242,18 @@ class RequestDocumentTest {
     @Test
     void thatIsNoListIsWrongAsAWhole() {
       assertThat(REQUESTS.readBatch("{}".getBytes(UTF)).problems())
-          .containsExactly(Problem.of("", "not-list"));
+          .containsExactly(Problem.of("", "not-list", 200));
+    }
+
+    @Test
+    void thatIsWrongAllOverIsAnsweredSoon() {
+      String twice = "\"a\":1,".repeat(400_000);
+      byte[] body = ("[{" + twice + "\"b\":1}]").getBytes(UTF);
+      var problems =
+          Assertions.assertTimeout(
+              Duration.ofSeconds(2), () -> REQUESTS.readBatch(body).problems());
+      assertThat(problems).hasSize(1_001);
+      assertThat(problems.get(1_000).kind()).isEqualTo("and-more");
     }
 
     private static byte[] list(int size) {

@@ -1,7 +1,7 @@
 package org.holewise.document.shape;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import tools.jackson.core.JacksonException;
@@ -19,7 +19,7 @@ import tools.jackson.dataformat.yaml.YAMLFactory;
  * names and numbers, and the number of tokens are limited; YAML's aliases are refused, so that a
  * short text cannot stand for a huge tree.
  *
- * @param readable whether there is a tree at all
+ * @param readable whether there is a tree that is worth reading
  * @param problems a single one where it is not readable; else names that stand twice, texts that
  *     are no Unicode, aliases
  */
@@ -31,7 +31,7 @@ public record DocumentTree(JsonNode root, boolean readable, List<Problem> proble
           .maxNumberLength(60)
           .maxNameLength(400)
           .maxDocumentLength(9_000_000)
-          .maxTokenCount(3_000_000)
+          .maxTokenCount(1_000_000)
           .build();
   private static final JsonFactory JSON =
       JsonFactory.builder().streamReadConstraints(LIMITS).build();
@@ -46,9 +46,14 @@ public record DocumentTree(JsonNode root, boolean readable, List<Problem> proble
     return read(YAML, factory -> factory.createParser(ObjectReadContext.empty(), document));
   }
 
-  /** The place of the root, with the problems so far. */
-  public Place place() {
-    return new Place(root, "", new ArrayList<>(problems));
+  /** Reads the root by a function that says what is wrong with it, and so adds to the problems. */
+  public <T> Read<T> read(Function<Place, Optional<T>> reader) {
+    if (!readable) {
+      return new Read.Malformed<>(problems);
+    }
+    var all = new Problems();
+    problems.forEach(all::add);
+    return all.outcome(reader.apply(new Place(root, "", all)));
   }
 
   /** The element of a list as a tree of its own. */
@@ -64,10 +69,10 @@ public record DocumentTree(JsonNode root, boolean readable, List<Problem> proble
 
   private static DocumentTree read(
       TokenStreamFactory factory, Function<TokenStreamFactory, JsonParser> open) {
-    var problems = new ArrayList<Problem>();
+    var problems = new Problems();
     try (JsonParser parser = open.apply(factory)) {
       JsonNode root = new TreeReader(parser, problems).document();
-      return new DocumentTree(root, true, List.copyOf(problems));
+      return new DocumentTree(root, problems.count() <= Problems.MOST, problems.list());
     } catch (JacksonException unreadable) {
       var where = unreadable.getLocation();
       int line = where == null ? 1 : where.getLineNr();

@@ -1,6 +1,5 @@
 package org.holewise.document.shape;
 
-import java.util.List;
 import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 
@@ -10,7 +9,7 @@ import tools.jackson.databind.JsonNode;
  * @param at JSON pointer to it
  * @param problems where to say what is wrong; shared by all places of a document
  */
-public record Place(JsonNode node, String at, List<Problem> problems) {
+public record Place(JsonNode node, String at, Problems problems) {
 
   /** The place of a member; its node is missing where the document has none of that name. */
   public Place child(String name) {

@@ -1,6 +1,5 @@
 package org.holewise.document.shape;
 
-import java.util.List;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.exc.StreamReadException;
@@ -16,9 +15,9 @@ final class TreeReader {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final JsonParser parser;
-  private final List<Problem> problems;
+  private final Problems problems;
 
-  TreeReader(JsonParser parser, List<Problem> problems) {
+  TreeReader(JsonParser parser, Problems problems) {
     this.parser = parser;
     this.problems = problems;
   }

@@ -33,6 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @Tag("fast")
 class TextsTest {
@@ -242,6 +243,41 @@ class TextsTest {
               "Look at d16: Q1's collector and link 4 cannot both be in it. Read both holes again.");
       assertThat(TEXTS.finding(Finding.of("/x", "marked-unreadable", "R1", "4.7k{0}")))
           .contains("“4.7k{0}”");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "off-board",
+          "rail-gap",
+          "rail-side",
+          "hole-taken",
+          "same-strip",
+          "part-twice",
+          "ref-unknown",
+          "part-missing",
+          "pin-unknown",
+          "lead-missing",
+          "pin1-alone",
+          "link-in-strip",
+          "rails-joined",
+          "layout-missing",
+          "layout-doubtful",
+          "marked-otherwise",
+          "marked-unreadable",
+          "other-exercise",
+          "other-board",
+          "other-meter",
+          "unknown-reading",
+          "extra-id-taken",
+          "unknown-condition",
+          "unknown-ref",
+          "unknown-pin",
+          "no-lamp",
+          "probe-off-board"
+        })
+    void findingsOfEveryKindHaveASentence(String kind) {
+      assertThat(TEXTS.finding(Finding.of("/x", kind, "R1.1", "2", "3", "4", "5"))).endsWith(".");
     }
 
     @ParameterizedTest
