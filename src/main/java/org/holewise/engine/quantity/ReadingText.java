@@ -66,6 +66,23 @@ public final class ReadingText {
         .orElseGet(() -> result(parsed(tidy.get(), wanted, fullScaleOfMeter)));
   }
 
+  /**
+   * What one unit in the last place written is worth (SI); 0 where the text is no plain number. It
+   * tells the range that a meter was on: {@code 0.07 V} was not read off one of 200 mV.
+   */
+  public static double step(String text) {
+    Optional<Numeral> numeral = Numeral.tidy(text).map(Numeral::scan);
+    if (numeral.isEmpty()
+        || numeral.get().fault().isPresent()
+        || !numeral.get().exponent().isEmpty()) {
+      return 0;
+    }
+    return suffix(numeral.get().rest())
+        .map(suffix -> suffix.power() - numeral.get().fraction().length())
+        .map(power -> Double.parseDouble("1e" + power))
+        .orElse(0.0);
+  }
+
   private static Optional<Result> overRange(String tidy, Unit wanted) {
     Matcher matcher = OVER_RANGE.matcher(tidy);
     if (!matcher.matches()) {

@@ -91,6 +91,23 @@ public final class Circuit {
     return changed;
   }
 
+  /**
+   * Whether every part's currents are proportional to its voltages: no device, no limited source.
+   */
+  public boolean linear() {
+    for (Mounted part : mounted) {
+      if (!part.stamp().linear()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The point whose voltage is zero. */
+  public Point reference() {
+    return plan.earth().<Point>map(Point.AtPin::new).orElse(new Point.AtNet(0));
+  }
+
   /** How many nets the netlist has; they are numbered from 0, and strips beyond are fresh ones. */
   public int nets() {
     return plan.nets();

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.holewise.engine.netlist.Netlist;
 import org.holewise.engine.part.Part;
@@ -69,11 +70,16 @@ record Plan(
 
   /** Minus of the first source, or its last pin; the first net where there is no source. */
   private static int reference(List<Part> parts, Netlist netlist, Map<Pin, Integer> pins) {
-    return parts.stream()
-        .filter(part -> part.kind().source())
-        .findFirst()
-        .map(source -> netlist.nets().size() + pins.getOrDefault(minus(source), 0))
-        .orElse(0);
+    return earth(parts).map(minus -> netlist.nets().size() + pins.getOrDefault(minus, 0)).orElse(0);
+  }
+
+  /** The pin whose bare metal is the reference; empty where there is no source. */
+  Optional<Pin> earth() {
+    return earth(parts);
+  }
+
+  private static Optional<Pin> earth(List<Part> parts) {
+    return parts.stream().filter(part -> part.kind().source()).findFirst().map(Plan::minus);
   }
 
   private static Pin minus(Part source) {

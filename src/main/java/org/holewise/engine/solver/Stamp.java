@@ -52,6 +52,10 @@ final class Stamp implements Network {
     return new Stamp(pins, celsius);
   }
 
+  boolean linear() {
+    return laws.isEmpty() && sources.stream().allMatch(source -> Double.isInfinite(source.limit()));
+  }
+
   /** Nodes inside the part. */
   int inner() {
     return spots - pins.size();

@@ -1,0 +1,143 @@
+package org.holewise.engine.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.holewise.engine.exercise.Condition;
+import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.exercise.Probe;
+import org.holewise.engine.netlist.Netlist;
+import org.holewise.engine.part.Part;
+import org.holewise.engine.part.Pin;
+import org.holewise.engine.solver.Circuit;
+import org.holewise.engine.solver.Edit;
+import org.holewise.engine.solver.Point;
+
+/**
+ * What stands on the bench: an exercise's parts on some nets, perhaps with something wrong.
+ * Immutable.
+ *
+ * @param places where the nets' holes are known, to probe them by hole
+ * @param changes fields of parts that are really otherwise
+ * @param edits what else differs
+ * @param takenFor leads that are really other leads of their part, as when it was turned round
+ */
+public record Assembly(
+    Exercise exercise,
+    Netlist netlist,
+    HoleNets places,
+    List<Condition.Setting> changes,
+    List<Edit> edits,
+    Map<Pin, Pin> takenFor) {
+
+  /** Finds the net at a hole; −1 where nothing is there. */
+  public interface HoleNets {
+    int netAt(org.holewise.engine.board.Hole hole);
+
+    HoleNets NONE = hole -> -1;
+  }
+
+  public static Assembly of(Exercise exercise, Netlist netlist, HoleNets places) {
+    return new Assembly(exercise, netlist, places, List.of(), List.of(), Map.of());
+  }
+
+  public Assembly on(Netlist other, HoleNets otherPlaces) {
+    return new Assembly(exercise, other, otherPlaces, changes, edits, takenFor);
+  }
+
+  public Assembly edited(Edit... more) {
+    return new Assembly(exercise, netlist, places, changes, joined(edits, List.of(more)), takenFor);
+  }
+
+  public Assembly changed(String ref, String field, Object value) {
+    var setting = new Condition.Setting(ref, field, value);
+    return new Assembly(
+        exercise, netlist, places, joined(changes, List.of(setting)), edits, takenFor);
+  }
+
+  /** Leads really being other leads: the record's {@code R1.1} is physically {@code R1.2} … */
+  public Assembly mistaken(Map<Pin, Pin> really) {
+    var moves = new ArrayList<>(edits);
+    really.forEach((lead, actual) -> moves.add(new Edit.Moved(actual, netlist.net(lead))));
+    return new Assembly(exercise, netlist, places, changes, moves, really);
+  }
+
+  /** A number of a part as it really is (SI), conditions left aside. */
+  public double value(String ref, String field) {
+    double value = exercise.part(ref).orElseThrow().number(field);
+    for (var change : changes) {
+      if (change.ref().equals(ref)
+          && change.field().equals(field)
+          && change.value() instanceof Double changed) {
+        value = changed;
+      }
+    }
+    return value;
+  }
+
+  /** The parts as they stand in a condition, with what is really otherwise about them. */
+  List<Part> parts(Condition condition) {
+    var parts = new ArrayList<Part>();
+    for (Part part : exercise.partsIn(condition)) {
+      Part really = part;
+      for (var change : changes) {
+        if (change.ref().equals(part.ref())) {
+          really = really.with(change.field(), change.value());
+        }
+      }
+      parts.add(really);
+    }
+    return parts;
+  }
+
+  Circuit circuit(Condition condition) {
+    return bare(condition).with(edits);
+  }
+
+  /** The circuit without the edits. */
+  Circuit bare(Condition condition) {
+    return Circuit.of(parts(condition), netlist, condition.temperature().orElse(25));
+  }
+
+  /** The lead that stands where the record has this one. */
+  Pin really(Pin lead) {
+    return takenFor.getOrDefault(lead, lead);
+  }
+
+  /** The point a probe touches; a hole that nothing is in is a net beyond the last. */
+  Point point(Probe probe) {
+    if (probe instanceof Probe.AtPin at) {
+      return new Point.AtPin(really(at.pin()));
+    }
+    int net = places.netAt(((Probe.AtHole) probe).hole());
+    return new Point.AtNet(net < 0 ? netlist.nets().size() : net);
+  }
+
+  /** Net that a lead ends on, moves included. */
+  int net(Pin lead) {
+    int net = netlist.net(lead);
+    for (Edit edit : edits) {
+      if (edit instanceof Edit.Moved moved && moved.pin().equals(lead)) {
+        net = moved.net();
+      }
+    }
+    return net;
+  }
+
+  /** Resistance between a lead and its strip (Ω); 0 where the contact is good. */
+  double contact(Pin lead) {
+    double ohms = 0;
+    for (Edit edit : edits) {
+      if (edit instanceof Edit.Contact contact && contact.pin().equals(lead)) {
+        ohms += contact.ohms();
+      }
+    }
+    return ohms;
+  }
+
+  private static <T> List<T> joined(List<T> some, List<T> more) {
+    var all = new ArrayList<T>(some);
+    all.addAll(more);
+    return List.copyOf(all);
+  }
+}

@@ -1,0 +1,104 @@
+package org.holewise.engine.reading;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.holewise.engine.exercise.Condition;
+import org.holewise.engine.quantity.Parameter;
+import org.holewise.engine.solver.Circuit;
+import org.holewise.engine.solver.Edit;
+import org.holewise.engine.solver.OperatingPoint;
+import org.holewise.engine.solver.OperatingPointSolver;
+import org.holewise.engine.solver.Outcome;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An assembly solved as needed, once a condition. Not for several threads; the answers are the same
+ * whatever the order of the questions, for a start near by only shortens the way.
+ */
+public final class Bench {
+  private final Assembly assembly;
+  private final @Nullable Bench near;
+  private final double[] values;
+  private final Map<String, State> states = new LinkedHashMap<>();
+
+  private record State(Circuit circuit, Outcome outcome) {}
+
+  private Bench(Assembly assembly, @Nullable Bench near, double[] values) {
+    this.assembly = assembly;
+    this.near = near;
+    this.values = values;
+  }
+
+  public static Bench of(Assembly assembly) {
+    return new Bench(assembly, null, new double[0]);
+  }
+
+  /** The same, its solutions sought from those of a bench that differs little. */
+  public static Bench near(Bench start, Assembly assembly) {
+    return new Bench(assembly, start, start.values);
+  }
+
+  /** The same assembly with other values of its parameters. */
+  public Bench with(double[] parameters) {
+    return new Bench(assembly, this, parameters.clone());
+  }
+
+  public Assembly assembly() {
+    return assembly;
+  }
+
+  public Circuit circuit(Condition condition) {
+    return state(condition).circuit();
+  }
+
+  /** Uncertain numbers of the assembly: the same for every condition. */
+  public List<Parameter> parameters() {
+    return circuit(assembly.exercise().conditions().get(0)).parameters();
+  }
+
+  /** The operating point in a condition; empty where the circuit has no solution. */
+  public Optional<OperatingPoint> point(Condition condition) {
+    return state(condition).outcome() instanceof OperatingPoint point
+        ? Optional.of(point)
+        : Optional.empty();
+  }
+
+  /** The outcome in a condition, a reason where there is no solution. */
+  public Outcome outcome(Condition condition) {
+    return state(condition).outcome();
+  }
+
+  /** The operating point with meters connected. */
+  Optional<OperatingPoint> point(Condition condition, List<Edit> meters) {
+    State state = state(condition);
+    return state.outcome() instanceof OperatingPoint start
+            && OperatingPointSolver.solve(state.circuit().with(meters), start)
+                instanceof OperatingPoint point
+        ? Optional.of(point)
+        : Optional.empty();
+  }
+
+  private State state(Condition condition) {
+    State known = states.get(condition.name());
+    if (known == null) {
+      known = solved(condition);
+      states.put(condition.name(), known);
+    }
+    return known;
+  }
+
+  private State solved(Condition condition) {
+    Circuit circuit = assembly.circuit(condition);
+    if (values.length > 0) {
+      circuit = circuit.at(values);
+    }
+    Outcome start = near == null ? null : near.outcome(condition);
+    return new State(
+        circuit,
+        start instanceof OperatingPoint point
+            ? OperatingPointSolver.solve(circuit, point)
+            : OperatingPointSolver.solve(circuit));
+  }
+}

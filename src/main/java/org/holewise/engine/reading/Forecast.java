@@ -1,0 +1,122 @@
+package org.holewise.engine.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.holewise.engine.exercise.Measure;
+
+/**
+ * What a reading would be of an assembly, to first order in everything uncertain. Immutable by
+ * convention: the array is not to be changed.
+ *
+ * @param function the meter's function; for what is seen, none of the meter's errors count
+ * @param value of the instrument, or current through what is looked at (SI)
+ * @param slopes by parameter of the assembly: d(value)/d(parameter)
+ * @param floating whether it hangs on an unconnected net
+ */
+public record Forecast(
+    Sort sort, Function function, double value, double[] slopes, boolean floating) {
+
+  /** What becomes of the value: shown as a number, as a lamp's state, or as a buzzer's. */
+  public enum Sort {
+    AMOUNT,
+    LAMP,
+    BUZZER
+  }
+
+  /** A current below which a lamp is called so (A), as the exercise format says. */
+  public record Brightness(String word, double below) {}
+
+  /** Darkest first. */
+  public static final List<Brightness> BRIGHTNESS =
+      List.of(
+          new Brightness("dark", 0.05e-3),
+          new Brightness("dim", 1e-3),
+          new Brightness("lit", Double.POSITIVE_INFINITY));
+
+  /** Part of a current by which eyes differ on what to call a lamp. */
+  private static final double EYE = 0.2;
+
+  /** How often a lamp or a buzzer is called something else altogether. */
+  private static final double MISNAMED = 0.02;
+
+  /** Keeps a deviation from being nothing (SI). */
+  private static final double TINY = 1e-9;
+
+  static Sort sort(Measure measure) {
+    return measure instanceof Measure.Seen
+        ? Sort.LAMP
+        : measure instanceof Measure.Joined ? Sort.BUZZER : Sort.AMOUNT;
+  }
+
+  /** What one would see, hear or read. */
+  public Shown shown(Meter meter) {
+    return sort == Sort.AMOUNT
+        ? meter.overRange(function, value)
+            ? new Shown.OverRange()
+            : new Shown.Amount(value, Taken.unit(function))
+        : new Shown.Word(words(sort, value, value, meter).get(0));
+  }
+
+  /** The same reading with the meter's leads exchanged. */
+  public Forecast negated() {
+    double[] turned = new double[slopes.length];
+    for (int k = 0; k < turned.length; k++) {
+      turned[k] = -slopes[k];
+    }
+    return new Forecast(sort, function, -value, turned, floating);
+  }
+
+  /**
+   * Probability that a word, or over-range, is what the instrument or the eye gives.
+   *
+   * @param deviation of the value (SI)
+   */
+  public double probability(Shown shown, double deviation, Meter meter) {
+    if (shown instanceof Shown.OverRange) {
+      return Double.isInfinite(value) ? 1 : beyond(meter.scale(function).top(), deviation);
+    }
+    String word = shown instanceof Shown.Word said ? said.word() : "";
+    double spread = Math.max(deviation, EYE * Math.abs(value)) + TINY;
+    double above = Double.NEGATIVE_INFINITY;
+    double chance = 0;
+    for (Brightness step : steps(meter)) {
+      if (step.word().equals(word)) {
+        chance +=
+            NormalTail.below(step.below(), value, spread) - NormalTail.below(above, value, spread);
+      }
+      above = step.below();
+    }
+    return (1 - MISNAMED) * chance + MISNAMED / BRIGHTNESS.size();
+  }
+
+  private double beyond(double top, double deviation) {
+    double spread = deviation + TINY;
+    return NormalTail.below(-top, value, spread) + 1 - NormalTail.below(top, value, spread);
+  }
+
+  private List<Brightness> steps(Meter meter) {
+    return sort == Sort.LAMP
+        ? BRIGHTNESS
+        : List.of(
+            new Brightness("yes", meter.buzzerBelow()),
+            new Brightness("no", Double.POSITIVE_INFINITY));
+  }
+
+  /** The words that values from {@code low} to {@code high} are called by. */
+  static List<String> words(Sort sort, double low, double high, Meter meter) {
+    if (sort == Sort.BUZZER) {
+      return low >= meter.buzzerBelow()
+          ? List.of("no")
+          : high < meter.buzzerBelow() ? List.of("yes") : List.of("yes", "no");
+    }
+    var words = new ArrayList<String>();
+    double above = Double.NEGATIVE_INFINITY;
+    for (Brightness brightness : BRIGHTNESS) {
+      if (low < brightness.below() && high >= above) {
+        words.add(brightness.word());
+      }
+      above = brightness.below();
+    }
+    return words;
+  }
+}

@@ -1,0 +1,191 @@
+package org.holewise.engine.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.holewise.engine.exercise.Condition;
+import org.holewise.engine.exercise.Measure;
+import org.holewise.engine.exercise.Probe;
+import org.holewise.engine.part.Part;
+import org.holewise.engine.part.Pin;
+import org.holewise.engine.solver.Circuit;
+import org.holewise.engine.solver.Edit;
+import org.holewise.engine.solver.OperatingPoint;
+import org.holewise.engine.solver.OperatingPointSolver;
+import org.holewise.engine.solver.Point;
+import org.holewise.engine.solver.Response;
+
+/**
+ * Takes readings of a bench that exists on paper only, each as the instrument takes it: a voltmeter
+ * across, an ammeter's burden in series, an ohmmeter with the supply away.
+ *
+ * <p>A voltmeter is put in by Thévenin's theorem where the source resistance is small beside the
+ * meter's or nothing in the circuit bends; else the loaded circuit is solved.
+ */
+public final class Instrument {
+  /** Source resistance, as a part of the meter's, below which its bending under load is lost. */
+  private static final double STIFF = 1e-3;
+
+  private final Meter meter;
+
+  public Instrument(Meter meter) {
+    this.meter = meter;
+  }
+
+  public Meter meter() {
+    return meter;
+  }
+
+  /** The forecast of one reading; empty where the circuit has no solution. */
+  public Optional<Forecast> read(Bench bench, Measure measure, Condition condition) {
+    if (measure instanceof Measure.Volts volts) {
+      return volts(bench, volts, condition);
+    }
+    if (measure instanceof Measure.Amps amps) {
+      return amps(bench, amps.pin(), condition);
+    }
+    if (measure instanceof Measure.Ohms ohms) {
+      return (ohms.alone()
+              ? alone(bench, ohms, condition)
+              : ohms(bench, ohms.one(), ohms.other(), condition))
+          .map(r -> forecast(Forecast.Sort.AMOUNT, Function.OHMS, r));
+    }
+    if (measure instanceof Measure.Joined joined) {
+      return ohms(bench, joined.one(), joined.other(), condition)
+          .map(r -> forecast(Forecast.Sort.BUZZER, Function.OHMS, r));
+    }
+    return seen(bench, ((Measure.Seen) measure).ref(), condition);
+  }
+
+  private static Forecast forecast(Forecast.Sort sort, Function function, Response response) {
+    return new Forecast(sort, function, response.value(), response.slopes(), false);
+  }
+
+  private Optional<Forecast> volts(Bench bench, Measure.Volts at, Condition condition) {
+    Point red = bench.assembly().point(at.red());
+    Point black = bench.assembly().point(at.black());
+    double meterOhms = meter.range(Function.VOLTS, 0).ohms();
+    return bench
+        .point(condition)
+        .map(
+            point -> {
+              boolean floating = point.floating(red) || point.floating(black);
+              Response open = point.response(red, black);
+              if (open.ohms() < STIFF * meterOhms || point.circuit().linear()) {
+                return loaded(open, meterOhms, floating);
+              }
+              Response under =
+                  bench
+                      .point(condition, List.of(new Edit.Across(red, black, meterOhms)))
+                      .map(loaded -> loaded.response(red, black))
+                      .orElse(open);
+              return new Forecast(
+                  Forecast.Sort.AMOUNT, Function.VOLTS, under.value(), under.slopes(), floating);
+            });
+  }
+
+  private static Forecast loaded(Response open, double meterOhms, boolean floating) {
+    double share = meterOhms / (meterOhms + open.ohms());
+    double[] slopes = open.slopes().clone();
+    for (int i = 0; i < slopes.length; i++) {
+      slopes[i] *= share;
+    }
+    return new Forecast(
+        Forecast.Sort.AMOUNT, Function.VOLTS, open.value() * share, slopes, floating);
+  }
+
+  private Optional<Forecast> amps(Bench bench, Pin written, Condition condition) {
+    Pin lead = bench.assembly().really(written);
+    Point metal = new Point.AtPin(lead);
+    Point strip = new Point.AtNet(bench.assembly().net(lead));
+    double contact = bench.assembly().contact(lead);
+    Optional<Forecast> shown = Optional.empty();
+    for (Meter.Range range : meter.scale(Function.AMPS).ranges()) {
+      double between = contact + range.ohms();
+      shown =
+          bench
+              .point(condition, List.of(new Edit.InSeries(lead, range.ohms())))
+              .map(point -> over(point.response(strip, metal), between, point.floating(metal)));
+      if (shown.isEmpty() || Math.abs(shown.get().value()) < range.fullScale()) {
+        return shown;
+      }
+    }
+    return shown;
+  }
+
+  private static Forecast over(Response drop, double ohms, boolean floating) {
+    return new Forecast(
+        Forecast.Sort.AMOUNT,
+        Function.AMPS,
+        drop.value() / ohms,
+        scaled(drop.slopes(), 1 / ohms),
+        floating);
+  }
+
+  private static double[] scaled(double[] slopes, double by) {
+    double[] result = slopes.clone();
+    for (int i = 0; i < result.length; i++) {
+      result[i] *= by;
+    }
+    return result;
+  }
+
+  private Optional<Forecast> seen(Bench bench, String ref, Condition condition) {
+    Pin first = bench.assembly().exercise().part(ref).orElseThrow().pins().get(0);
+    return bench
+        .point(condition)
+        .map(point -> point.currentResponse(first))
+        .map(r -> forecast(Forecast.Sort.LAMP, Function.AMPS, r));
+  }
+
+  /** Resistance between two points of the circuit with its sources taken away. */
+  private Optional<Response> ohms(Bench bench, Probe one, Probe other, Condition condition) {
+    var away = new ArrayList<Edit>();
+    for (Part part : bench.assembly().exercise().parts()) {
+      if (part.kind().source()) {
+        away.add(new Edit.Without(part.ref()));
+      }
+    }
+    Circuit cold = bench.circuit(condition).with(away);
+    return Optional.of(ohms(cold, bench.assembly().point(one), bench.assembly().point(other)));
+  }
+
+  /** Resistance of one part out of the board: every other part away, its leads on fresh strips. */
+  private Optional<Response> alone(Bench bench, Measure.Ohms at, Condition condition) {
+    if (!(at.one() instanceof Probe.AtPin one) || !(at.other() instanceof Probe.AtPin other)) {
+      return Optional.empty();
+    }
+    Circuit whole = bench.assembly().bare(condition);
+    var edits = new ArrayList<Edit>();
+    for (Part part : bench.assembly().exercise().parts()) {
+      if (!part.ref().equals(one.pin().ref())) {
+        edits.add(new Edit.Without(part.ref()));
+        continue;
+      }
+      for (Pin pin : part.pins()) {
+        edits.add(new Edit.Moved(pin, whole.nets() + edits.size()));
+      }
+    }
+    Point far = new Point.AtPin(other.pin());
+    edits.add(new Edit.Across(far, whole.reference(), 0));
+    return Optional.of(ohms(whole.with(edits), new Point.AtPin(one.pin()), far));
+  }
+
+  private Response ohms(Circuit cold, Point one, Point other) {
+    List<Meter.Range> ranges = meter.scale(Function.OHMS).ranges();
+    Response beyond =
+        new Response(Double.POSITIVE_INFINITY, 0, new double[cold.parameters().size()]);
+    for (Meter.Range range : ranges) {
+      double amps = meter.ohmsVolts() / range.fullScale();
+      if (!(OperatingPointSolver.solve(cold.with(List.of(new Edit.Feed(one, other, amps))))
+          instanceof OperatingPoint fed)) {
+        return beyond;
+      }
+      Response volts = fed.response(one, other);
+      if (volts.value() / amps < range.fullScale()) {
+        return new Response(volts.value() / amps, 0, scaled(volts.slopes(), 1 / amps));
+      }
+    }
+    return beyond;
+  }
+}
