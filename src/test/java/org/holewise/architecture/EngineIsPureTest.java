@@ -20,8 +20,9 @@ class EngineIsPureTest {
 
   private static final String ENGINE = "org.holewise.engine..";
 
-  /** Reads the data files that lie beside it; nothing else in the engine reads anything. */
-  private static final String READS_FILES = "org.holewise.engine.board.BoardModels";
+  /** Read the data files that lie beside them; nothing else in the engine reads anything. */
+  private static final String READ_FILES =
+      "org\\.holewise\\.engine\\.(board\\.BoardModels|reading\\.Meters)";
 
   /** Differ in their last bit between machines, or between interpreter and compiler. */
   private static final Set<String> INEXACT =
@@ -40,7 +41,7 @@ class EngineIsPureTest {
         .that()
         .resideInAPackage(ENGINE)
         .and()
-        .doNotHaveFullyQualifiedName(READS_FILES)
+        .haveNameNotMatching(READ_FILES)
         .should()
         .onlyDependOnClassesThat(
             resideInAnyPackage(
@@ -91,7 +92,7 @@ class EngineIsPureTest {
         .that()
         .resideInAPackage(ENGINE)
         .and()
-        .doNotHaveFullyQualifiedName(READS_FILES)
+        .haveNameNotMatching(READ_FILES)
         .should()
         .accessTargetWhere(
             describe(

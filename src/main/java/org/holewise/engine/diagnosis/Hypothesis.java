@@ -1,0 +1,80 @@
+package org.holewise.engine.diagnosis;
+
+import java.util.List;
+import java.util.Optional;
+import org.holewise.engine.board.Hole;
+import org.holewise.engine.diagnosis.Priors.Family;
+import org.holewise.engine.reading.Assembly;
+
+/**
+ * One thing that may be wrong, as it would be if it were so. A fault that has a size, such as a
+ * poor contact, is several of these. Immutable.
+ *
+ * @param share of its place's prior, relative to the others there
+ * @param holes where it probably is
+ * @param said what more its kind says: a value, a manner
+ * @param assembly what would stand on the bench
+ * @param slip what would be wrong with a reading
+ * @param vague a part's value that would itself be uncertain
+ */
+record Hypothesis(
+    Family family,
+    Place place,
+    String kind,
+    double share,
+    List<Hole> holes,
+    Said said,
+    Assembly assembly,
+    Optional<Slip> slip,
+    Optional<Vague> vague) {
+
+  /** What the part really is (SI), NaN where that is not the point; and how it is so. */
+  record Said(double value, String how) {
+    static final Said NOTHING = new Said(Double.NaN, "");
+  }
+
+  /** A reading by id, taken with the leads exchanged or wrong for another reason. */
+  record Slip(String reading, boolean exchanged) {}
+
+  /** Deviation of parameters whose names begin so, as a part of their values. */
+  record Vague(String parameter, double deviation) {}
+
+  /** Nothing wrong: what was entered and measured fits. */
+  static Hypothesis sound(Assembly record) {
+    return of(Family.NONE, new Place.Nowhere(), "none", 1, List.of(), record);
+  }
+
+  static Hypothesis of(
+      Family family, Place place, String kind, double share, List<Hole> holes, Assembly really) {
+    return new Hypothesis(
+        family,
+        place,
+        kind,
+        share,
+        holes,
+        Said.NOTHING,
+        really,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  Hypothesis valued(double si) {
+    return with(new Said(si, said.how()), slip, vague);
+  }
+
+  Hypothesis how(String how) {
+    return with(new Said(said.value(), how), slip, vague);
+  }
+
+  Hypothesis vague(String parameter, double deviation) {
+    return with(said, slip, Optional.of(new Vague(parameter, deviation)));
+  }
+
+  Hypothesis slipped(String reading, boolean exchanged) {
+    return with(said, Optional.of(new Slip(reading, exchanged)), vague);
+  }
+
+  private Hypothesis with(Said more, Optional<Slip> slipped, Optional<Vague> uncertain) {
+    return new Hypothesis(family, place, kind, share, holes, more, assembly, slipped, uncertain);
+  }
+}

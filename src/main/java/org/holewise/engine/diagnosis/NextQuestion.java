@@ -1,0 +1,221 @@
+package org.holewise.engine.diagnosis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.holewise.engine.diagnosis.FaultFinder.Group;
+import org.holewise.engine.diagnosis.FaultFinder.Weighted;
+import org.holewise.engine.exercise.Condition;
+import org.holewise.engine.exercise.Measure;
+import org.holewise.engine.exercise.Probe;
+import org.holewise.engine.part.Part;
+import org.holewise.engine.part.Pin;
+import org.holewise.engine.reading.Meter;
+
+/**
+ * Chooses the reading that is expected to tell most about the place: the mutual information of
+ * place and outcome, which is the expected fall of entropy over places.
+ *
+ * <p>Each hypothesis's outcome is normal; the mixture is integrated at five Gauss–Hermite nodes of
+ * every hypothesis. Most candidates are dropped before by the spread of the hypotheses' means.
+ */
+final class NextQuestion {
+  /** Least gain that is worth a reading (bit). */
+  private static final double LEAST_GAIN = 0.05;
+
+  /** Hypotheses less likely than this do not decide which reading is asked for. */
+  private static final double NEGLIGIBLE = 5e-4;
+
+  private static final int CANDIDATES = 12;
+  private static final int HYPOTHESES = 40;
+
+  /** Nodes and weights for the mean of a standard normal (Abramowitz and Stegun, table 25.10). */
+  private static final double[] NODE = {
+    0, 1.3556261799742659, -1.3556261799742659, 2.8569700138728056, -2.8569700138728056
+  };
+
+  private static final double[] WEIGHT = {
+    0.5333333333333333,
+    0.2220759220056126,
+    0.2220759220056126,
+    0.0112574113277207,
+    0.0112574113277207
+  };
+
+  private final Scene scene;
+  private final Meter meter;
+  private final Set<String> ask;
+  private final List<Weighted> members = new ArrayList<>();
+  private final List<Integer> places = new ArrayList<>();
+
+  NextQuestion(Scene scene, Meter meter, Set<String> ask, List<Group> groups) {
+    this.scene = scene;
+    this.meter = meter;
+    this.ask = ask;
+    record Member(Weighted weighted, int place) {}
+    var all = new ArrayList<Member>();
+    for (int place = 0; place < groups.size(); place++) {
+      for (Weighted weighted : groups.get(place).members()) {
+        if (weighted.probability() >= NEGLIGIBLE) {
+          all.add(new Member(weighted, place));
+        }
+      }
+    }
+    all.sort(
+        Comparator.comparingDouble((Member member) -> member.weighted().probability()).reversed());
+    all.stream()
+        .limit(HYPOTHESES)
+        .forEach(
+            member -> {
+              members.add(member.weighted());
+              places.add(member.place());
+            });
+  }
+
+  private record Candidate(Measure measure, Condition condition) {}
+
+  /** A candidate with what each hypothesis expects of it. */
+  private record Asked(Candidate candidate, double[] mean, double[] variance, double rough) {}
+
+  Optional<NextReading> best() {
+    if (!(ask.isEmpty() || ask.contains("volts")) || places.stream().distinct().count() < 2) {
+      return Optional.empty();
+    }
+    List<Asked> promising =
+        candidates().stream()
+            .map(this::asked)
+            .flatMap(Optional::stream)
+            .sorted(Comparator.comparingDouble(Asked::rough).reversed())
+            .limit(CANDIDATES)
+            .toList();
+    Optional<NextReading> best = Optional.empty();
+    for (Asked asked : promising) {
+      double gain = gain(asked);
+      if (gain >= LEAST_GAIN && best.filter(found -> found.gain() >= gain).isEmpty()) {
+        Candidate candidate = asked.candidate();
+        best =
+            Optional.of(new NextReading(candidate.measure(), candidate.condition().name(), gain));
+      }
+    }
+    return best;
+  }
+
+  private List<Candidate> candidates() {
+    var all = new ArrayList<Candidate>();
+    for (Condition condition : scene.exercise().conditions()) {
+      for (Measure.Volts volts : volts()) {
+        boolean taken =
+            scene.observations().stream()
+                .anyMatch(
+                    o ->
+                        o.measure().equals(volts) && o.condition().name().equals(condition.name()));
+        if (!taken) {
+          all.add(new Candidate(volts, condition));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Every lead against the reference, and every lead against its own strip. */
+  private List<Measure.Volts> volts() {
+    Optional<Pin> reference = reference();
+    var all = new ArrayList<Measure.Volts>();
+    for (Pin pin : scene.exercise().pins()) {
+      reference
+          .filter(black -> !black.equals(pin))
+          .ifPresent(black -> all.add(new Measure.Volts(Probe.at(pin), Probe.at(black))));
+      scene
+          .layout()
+          .flatMap(layout -> layout.hole(pin).flatMap(layout::freeNear))
+          .ifPresent(free -> all.add(new Measure.Volts(Probe.at(pin), Probe.at(free))));
+    }
+    return all;
+  }
+
+  private Optional<Pin> reference() {
+    return scene.exercise().parts().stream()
+        .filter(part -> part.kind().source())
+        .findFirst()
+        .map(NextQuestion::minus);
+  }
+
+  private static Pin minus(Part source) {
+    List<Pin> pins = source.pins();
+    return pins.stream()
+        .filter(pin -> pin.name().equals("-"))
+        .findFirst()
+        .orElse(pins.get(pins.size() - 1));
+  }
+
+  private Optional<Asked> asked(Candidate candidate) {
+    int n = members.size();
+    double[] mean = new double[n];
+    double[] variance = new double[n];
+    double total = 0;
+    double average = 0;
+    for (int h = 0; h < n; h++) {
+      var outlook = members.get(h).prediction().outlook(candidate.measure(), candidate.condition());
+      if (outlook.isEmpty()) {
+        return Optional.empty();
+      }
+      mean[h] = outlook.get().mean();
+      variance[h] = outlook.get().variance();
+      total += members.get(h).probability();
+      average += members.get(h).probability() * mean[h];
+    }
+    double rough = 0;
+    for (int h = 0; h < n; h++) {
+      double off = mean[h] - average / total;
+      double square = off * off / variance[h];
+      rough += members.get(h).probability() * square / (1 + square);
+    }
+    return Optional.of(new Asked(candidate, mean, variance, rough));
+  }
+
+  /** Mutual information of place and outcome (bit). */
+  private double gain(Asked asked) {
+    int n = members.size();
+    int last = places.stream().mapToInt(Integer::intValue).max().orElse(0);
+    double[] prior = new double[last + 1];
+    double total = 0;
+    for (int h = 0; h < n; h++) {
+      prior[places.get(h)] += members.get(h).probability();
+      total += members.get(h).probability();
+    }
+    double gain = 0;
+    double[] posterior = new double[last + 1];
+    for (int h = 0; h < n; h++) {
+      for (int k = 0; k < NODE.length; k++) {
+        double y = asked.mean()[h] + NODE[k] * Math.sqrt(asked.variance()[h]);
+        double mixture = densities(asked, y, posterior);
+        int place = places.get(h);
+        double fall = posterior[place] / mixture / (prior[place] / total);
+        gain +=
+            members.get(h).probability() / total * WEIGHT[k] * StrictMath.log(Math.max(fall, 1e-9));
+      }
+    }
+    return gain / StrictMath.log(2);
+  }
+
+  /** Joint density of the outcome and each place; returns its sum. */
+  private double densities(Asked asked, double y, double[] byPlace) {
+    java.util.Arrays.fill(byPlace, 0);
+    double sum = 0;
+    for (int h = 0; h < members.size(); h++) {
+      double off = y - asked.mean()[h];
+      double square = off * off / asked.variance()[h];
+      if (square < 80) {
+        double density =
+            members.get(h).probability()
+                * StrictMath.exp(-square / 2)
+                / Math.sqrt(asked.variance()[h]);
+        byPlace[places.get(h)] += density;
+        sum += density;
+      }
+    }
+    return sum;
+  }
+}

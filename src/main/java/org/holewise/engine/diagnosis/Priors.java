@@ -1,0 +1,66 @@
+package org.holewise.engine.diagnosis;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * How often a build that is handed in is sound, and how the rest falls on families of faults. A
+ * family that cannot occur in a build has no share and the others are rescaled; a family's share is
+ * spread evenly over its places. Immutable.
+ *
+ * @param name kept with every mark made with it
+ * @param sound probability that nothing is wrong
+ * @param shares by family; they need not sum to one
+ */
+public record Priors(String name, double sound, Map<Family, Double> shares) {
+
+  /** Faults that are counted together. */
+  public enum Family {
+    WRONG_HOLE,
+    LEAD_CONTACT,
+    LINK_CONTACT,
+    WRONG_VALUE,
+    RAIL_GAP,
+    REVERSED,
+    SUPPLY_OFF,
+    SUPPLY_LOW,
+    SUPPLY_REVERSED,
+    METER,
+    PINS,
+    TOUCHING,
+    DEAD_PART,
+    /** Nothing wrong, which has a probability of its own. */
+    NONE
+  }
+
+  public Priors {
+    shares = Collections.unmodifiableMap(new EnumMap<>(shares));
+  }
+
+  /**
+   * The shipped table. No published frequencies of faults by kind were found: these are judgement,
+   * to be learnt from causes that teachers confirm.
+   */
+  public static Priors start() {
+    Map<Family, Double> shares = new EnumMap<>(Family.class);
+    shares.put(Family.WRONG_HOLE, 0.22);
+    shares.put(Family.LEAD_CONTACT, 0.10);
+    shares.put(Family.LINK_CONTACT, 0.10);
+    shares.put(Family.WRONG_VALUE, 0.14);
+    shares.put(Family.RAIL_GAP, 0.08);
+    shares.put(Family.REVERSED, 0.09);
+    shares.put(Family.SUPPLY_OFF, 0.03);
+    shares.put(Family.SUPPLY_LOW, 0.05);
+    shares.put(Family.SUPPLY_REVERSED, 0.02);
+    shares.put(Family.METER, 0.10);
+    shares.put(Family.PINS, 0.05);
+    shares.put(Family.TOUCHING, 0.03);
+    shares.put(Family.DEAD_PART, 0.03);
+    return new Priors("start", 0.30, shares);
+  }
+
+  double share(Family family) {
+    return shares.getOrDefault(family, 0.0);
+  }
+}
