@@ -113,11 +113,23 @@ public abstract class Browser {
     complaints.removeIf(complaint -> complaint.contains(part));
   }
 
-  /** Has axe look at the page as it stands, and sees that nothing reaches beyond its sides. */
+  /**
+   * Has axe look at the page as it stands, and sees that nothing reaches beyond its sides: neither
+   * now nor, on a wide screen, with text of twice the size (WCAG 2.2, 1.4.4 Resize Text).
+   */
   protected static void assertAccessible(Page page) {
     var found = new AxeBuilder(page).withTags(RULES).analyze();
     assertThat(found.getPasses()).isNotEmpty();
     assertThat(found.getViolations()).extracting(Browser::told).isEmpty();
+    assertFits(page);
+    if (page.viewportSize().width >= 2 * NARROWEST) {
+      page.evaluate("document.documentElement.style.fontSize = '200%'");
+      assertFits(page);
+      page.evaluate("document.documentElement.style.fontSize = ''");
+    }
+  }
+
+  private static void assertFits(Page page) {
     assertThat(page.evaluate("document.documentElement.scrollWidth"))
         .as("width of %s", page.url())
         .isEqualTo(page.evaluate("document.documentElement.clientWidth"));

@@ -1,6 +1,9 @@
 package org.holewise.school.account;
 
 import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.stereotype.Controller;
@@ -30,7 +33,7 @@ class PeopleController {
 
   @GetMapping
   String list(Model model) {
-    return page(model.addAttribute("person", NewPerson.blank()));
+    return page(model.addAttribute("person", new NewPerson("", Role.TEACHER, "")));
   }
 
   @PostMapping
@@ -50,6 +53,13 @@ class PeopleController {
     after.addFlashAttribute("added", person.name());
     return "redirect:/people";
   }
+
+  /** What the form holds; the password is looked at by {@link Passwords}. */
+  record NewPerson(
+      @NotBlank(message = "{person.name.missing}") @Size(max = 100, message = "{person.name.long}")
+          String name,
+      @NotNull(message = "{person.role.missing}") Role role,
+      @NotNull(message = "{password.short}") String password) {}
 
   private boolean added(NewPerson person, BindingResult found) {
     try {

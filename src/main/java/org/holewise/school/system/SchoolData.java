@@ -1,5 +1,6 @@
 package org.holewise.school.system;
 
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import org.flywaydb.core.Flyway;
 import org.holewise.school.system.School.Kind;
 import org.springframework.boot.flyway.autoconfigure.FlywayMigrationStrategy;
 import org.springframework.dao.DuplicateKeyException;
+import org.springframework.jdbc.CannotGetJdbcConnectionException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -16,6 +18,9 @@ import org.springframework.stereotype.Component;
  */
 @Component
 class SchoolData implements FlywayMigrationStrategy {
+
+  /** H2's DATABASE_ALREADY_OPEN_1. */
+  private static final int H2_FILE_IN_USE = 90020;
 
   private final School school;
   private final Clock clock;
@@ -28,11 +33,25 @@ class SchoolData implements FlywayMigrationStrategy {
   @Override
   public void migrate(Flyway flyway) {
     var db = JdbcClient.create(flyway.getConfiguration().getDataSource());
-    if (hasInstallation(db)) {
+    if (hasInstallation(connected(db))) {
       kept(db).ifPresent(this::check);
     }
     flyway.migrate();
     check(claim(db));
+  }
+
+  private static JdbcClient connected(JdbcClient db) {
+    try {
+      db.sql("select 1").query(Integer.class).single();
+      return db;
+    } catch (CannotGetJdbcConnectionException e) {
+      if (e.getCause() instanceof SQLException cause && cause.getErrorCode() == H2_FILE_IN_USE) {
+        throw new RefusedStart(
+            "Another Holewise has these data open.",
+            "Stop it first, or name another data folder with --holewise.data.");
+      }
+      throw e;
+    }
   }
 
   private Kind claim(JdbcClient db) {

@@ -3,6 +3,7 @@ package org.holewise.school.system;
 import jakarta.servlet.Filter;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Set;
 import org.holewise.school.account.ApiTokens;
 import org.holewise.school.account.BearerTokens;
 import org.holewise.school.account.SignInDoor;
@@ -11,6 +12,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
@@ -24,6 +26,9 @@ import org.springframework.security.web.authentication.UsernamePasswordAuthentic
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
+import org.springframework.security.web.savedrequest.RequestCache;
+import org.springframework.security.web.util.matcher.MediaTypeRequestMatcher;
 
 /** Who may open what: a door for the watch on health, for programs, and for people. */
 @Configuration(proxyBeanMethods = false)
@@ -93,6 +98,7 @@ class SecurityConfiguration {
                     .usernameParameter("name")
                     .successHandler(door)
                     .failureHandler(door))
+        .requestCache(cache -> cache.requestCache(pagesAskedFor()))
         .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
         .headers(SecurityConfiguration::headers)
         .addFilterBefore(doorFilter(door), UsernamePasswordAuthenticationFilter.class)
@@ -118,6 +124,15 @@ class SecurityConfiguration {
         .hasRole("ADMINISTRATOR")
         .anyRequest()
         .authenticated();
+  }
+
+  // Only what somebody wanted to read is worth returning to after signing in.
+  private static RequestCache pagesAskedFor() {
+    var page = new MediaTypeRequestMatcher(MediaType.TEXT_HTML);
+    page.setIgnoredMediaTypes(Set.of(MediaType.ALL));
+    var cache = new HttpSessionRequestCache();
+    cache.setRequestMatcher(request -> request.getMethod().equals("GET") && page.matches(request));
+    return cache;
   }
 
   private static Filter doorFilter(SignInDoor door) {

@@ -2,6 +2,9 @@ package org.holewise.school.system;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
 import org.holewise.school.account.Passwords;
 import org.holewise.school.account.Tries;
 import org.springframework.context.annotation.Profile;
@@ -64,6 +67,14 @@ class SetUpController {
       found.rejectValue("code", "setUp.code.wrong");
     }
   }
+
+  /** What the form holds. */
+  record FirstAdministrator(
+      @NotBlank(message = "{setUp.code.missing}") @Size(max = 200, message = "{setUp.code.wrong}")
+          String code,
+      @NotBlank(message = "{person.name.missing}") @Size(max = 100, message = "{person.name.long}")
+          String name,
+      @NotNull(message = "{password.short}") String password) {}
 
   private void mustBeOpen() {
     if (!setUp.isOpen()) {

@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.http.HttpRequest;
+import java.nio.channels.FileChannel;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import org.holewise.running.Log;
 import org.holewise.running.RunningSchool;
 import org.holewise.running.Visitor;
@@ -87,6 +89,19 @@ class DemoIT {
         .rootCause()
         .isInstanceOf(RefusedStart.class)
         .hasMessageContaining("belong to a school");
+  }
+
+  @Test
+  void saysSoWhereAnotherHasItsDataOpen() throws IOException {
+    RunningSchool.demo(data).close();
+    try (var file = FileChannel.open(data.resolve("holewise.mv.db"), StandardOpenOption.WRITE);
+        var lock = file.lock()) {
+      assertThat(lock.isValid()).isTrue();
+      assertThatThrownBy(() -> RunningSchool.demo(data))
+          .rootCause()
+          .isInstanceOf(RefusedStart.class)
+          .hasMessageContaining("data open");
+    }
   }
 
   /** The first bytes of the answer to a bare request under that name. */

@@ -121,6 +121,17 @@ class DoorsIT {
     }
 
     @Test
+    void leadsBackToThePageThatWasAskedFor() {
+      var visitor = new Visitor(school);
+      visitor.opens("/account");
+      visitor.send(
+          HttpRequest.newBuilder(school.at("/forgotten.css"))
+              .header("Accept", "text/css,*/*")
+              .build());
+      assertThat(Visitor.target(visitor.signsIn("Tom", PASSWORD))).startsWith("/account");
+    }
+
+    @Test
     void saysTheSameOfAWrongNameAndAWrongPassword() {
       var wrongName = new Visitor(school).signsIn("Nobody", PASSWORD);
       var wrongPassword = new Visitor(school).signsIn("Tek", "not the password at all");
