@@ -16,11 +16,12 @@ import org.holewise.document.shape.TextShape;
 import org.holewise.document.shape.Values;
 import org.holewise.engine.board.BoardModels;
 import org.holewise.engine.part.Pin;
+import org.holewise.engine.reading.Meters;
 
 /** The members of an exercise and their limits: the table from which reader and schema come. */
 final class ExerciseShape {
   static final ChoiceShape BOARDS = new ChoiceShape(BoardModels.names(), "unknown-board");
-  static final ChoiceShape METERS = new ChoiceShape(List.of("hand-2000"), "unknown-meter");
+  static final ChoiceShape METERS = new ChoiceShape(Meters.names(), "unknown-meter");
   static final String USUAL_METER = "hand-2000";
   private static final TextShape<String> NAME = TextShape.line(40);
 

@@ -133,7 +133,7 @@ final class MarkShape {
     return List.of(
         may("value", NUMBER, "What a part probably is (SI)."),
         may("how", TEXT, "How a part is dead: open or short."),
-        may("order", TEXT, "The real order of exchanged pins."));
+        may("order", list(TEXT), "What each pin really is, in the order of the pins."));
   }
 
   private static List<Member<?>> where() {

@@ -43,8 +43,11 @@ final class PlaceEntries {
     if (Double.isFinite(guess.value())) {
       entry.put("value", Numbers.six(guess.value()));
     }
-    if (!guess.how().isEmpty()) {
-      entry.put(guess.kind().equals("swapped-pins") ? "order" : "how", guess.how());
+    if (guess.kind().equals("swapped-pins")) {
+      var order = entry.putArray("order");
+      List.of(guess.how().split(" ", -1)).forEach(order::add);
+    } else if (!guess.how().isEmpty()) {
+      entry.put("how", guess.how());
     }
   }
 

@@ -151,6 +151,18 @@ class MarkDocumentTest {
     assertThat(place(strips)).isEqualTo("{\"holes\":[\"a5\",\"a6\"],\"alike\":[]}");
   }
 
+  @Test
+  void saysHowAPartIsDeadAndInWhichOrderPinsReallyAre() {
+    var part = new Place.OfPart("D1");
+    var dead = new Suspect.Guess("dead-part", List.of(), Double.NaN, "open", 0.5);
+    var swapped = new Suspect.Guess("swapped-pins", List.of(), Double.NaN, "k a", 0.25);
+    var suspect = new Suspect(part, List.of(dead, swapped), 0.75, List.of());
+    ObjectNode tree = tree(with(new Diagnosis(List.of(suspect), Optional.empty(), List.of())));
+    assertThat(tree.at("/suspects/0/how").stringValue()).isEqualTo("open");
+    assertThat(tree.at("/suspects/0/kinds/1/order").toString()).isEqualTo("[\"k\",\"a\"]");
+    assertThat(DocumentSchemaTest.schema("mark").validate(tree)).isEmpty();
+  }
+
   private static String place(Place place) {
     var guess = new Suspect.Guess("any", List.of(), Double.NaN, "", 0.5);
     var suspect = new Suspect(place, List.of(guess), 0.5, List.of());

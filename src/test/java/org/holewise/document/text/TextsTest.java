@@ -294,9 +294,20 @@ class TextsTest {
 
     @ParameterizedTest
     @CsvSource({
-      "press-home, lead", "press-home, link", "other-hole, lead", "other-hole, link",
-      "look-at, lead", "check-value, part", "turn-round, part", "switch-on, supply",
-      "check-supply, supply", "swap-meter-leads, reading", "measure-again, reading"
+      "press-home, lead",
+      "press-home, link",
+      "other-hole, lead",
+      "other-hole, link",
+      "look-at, lead",
+      "check-value, part",
+      "turn-round, part",
+      "switch-on, supply",
+      "check-supply, supply",
+      "check-pins, part",
+      "change-part, part",
+      "part-leads, strips",
+      "swap-meter-leads, reading",
+      "measure-again, reading"
     })
     void actsAreOneSentenceToDo(String kind, String place) {
       var act = new Act(kind, Suspects.at(place), List.of(), 0.2);
