@@ -24,11 +24,14 @@ import org.holewise.engine.wiring.Repair;
  * no limit, expected value or likelihood; a teacher's may. Immutable.
  */
 public final class Texts {
+  private static final double LIKELY = 0.5;
+
   private final Messages messages;
   private final Names names;
   private final RepairTexts repairs;
   private final MeasureTexts measures;
   private final boolean forTeacher;
+  private final boolean recorded;
 
   /**
    * @param build the layout as entered, from which leads get their holes
@@ -40,6 +43,7 @@ public final class Texts {
     this.repairs = new RepairTexts(messages, names);
     this.measures = new MeasureTexts(messages, names, exercise);
     this.forTeacher = forTeacher;
+    this.recorded = build.isPresent();
   }
 
   public String finding(Finding finding) {
@@ -75,6 +79,12 @@ public final class Texts {
     Suspect.Guess guess = suspect.likeliest();
     String key = "suspect." + guess.kind() + where(suspect.place());
     String place = names.place(suspect.place());
+    if (suspect.place() instanceof Place.Nowhere && suspect.probability() < LIKELY) {
+      return messages.say("suspect.none.perhaps");
+    }
+    if (!recorded && messages.has(key + ".unrecorded")) {
+      return messages.say(key + ".unrecorded", place);
+    }
     if (messages.has(key + "." + guess.how())) {
       return messages.say(key + "." + guess.how(), place);
     }

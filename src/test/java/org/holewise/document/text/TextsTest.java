@@ -66,7 +66,7 @@ class TextsTest {
     void ofALeadSayWhereItIsWhereItBelongsAndWhereToPutIt(Slip slip) {
       assertThat(TEXTS.repair(lead("R1", "2", "b18", "base", "return", slip)))
           .startsWith("R1's lead in b18 is ")
-          .contains("It belongs on net “base”, with R2.1 and Q1.b")
+          .contains("It belongs on net “base” (with R2.1 and Q1.b)")
           .endsWith("move it to b17 or a17.");
     }
 
@@ -84,7 +84,7 @@ class TextsTest {
     void nameTheLeadOfAPolarPartByWhatItIs() {
       assertThat(TEXTS.repair(lead("Q1", "b", "d18", "base", "", Slip.COLUMN_OFF)))
           .isEqualTo(
-              "Q1's base in d18 is a column off. It belongs on net “base”, with R1.2 and R2.1:"
+              "Q1's base in d18 is a column off. It belongs on net “base” (with R1.2 and R2.1):"
                   + " move it to b17 or a17.");
     }
 
@@ -95,7 +95,7 @@ class TextsTest {
               new Pin("R1", "2"), Optional.empty(), "base", "", List.of(), Slip.ELSEWHERE);
       assertThat(TEXTS.repair(move))
           .isEqualTo(
-              "R1's lead 2 has no hole yet. It belongs on net “base”, with R2.1 and Q1.b: put it"
+              "R1's lead 2 has no hole yet. It belongs on net “base” (with R2.1 and Q1.b): put it"
                   + " into a free hole there.");
     }
 
@@ -117,8 +117,8 @@ class TextsTest {
       assertThat(TEXTS.repair(bridge)).contains("gap").endsWith("Lay a link from +j31 to +j33.");
       assertThat(TEXTS.repair(out))
           .isEqualTo(
-              "Link 4 from e16 to f16 joins net “collector”, with D1.k and Q1.c to net “lamp”, with"
-                  + " R3.2 and D1.a, and they should be apart. Take it out.");
+              "Link 4 from e16 to f16 joins net “collector” (with D1.k and Q1.c) to net “lamp” (with"
+                  + " R3.2 and D1.a), and they should be apart. Take it out.");
       assertThat(TEXTS.repair(new Repair.PlacePart("R2")))
           .isEqualTo("R2 is on the parts list and not on the board. Place it.");
     }
@@ -168,6 +168,28 @@ class TextsTest {
     @Test
     void ofAKindUnknownStillSayWhere() {
       assertThat(suspect(LEAD, "gremlin")).isEqualTo("Look at R1's lead in b17.");
+    }
+
+    @Test
+    void ofNothingSaySoTheFirmerTheLikelier() {
+      assertThat(nothing(0.9)).startsWith("Nothing points to a fault");
+      assertThat(nothing(0.1)).startsWith("Perhaps nothing is wrong");
+    }
+
+    @Test
+    void withoutALayoutSpeakOfTheSchematic() {
+      var guess = new Suspect.Guess("wrong-hole", List.of(), Double.NaN, "", 0.5);
+      var texts = new Texts(Messages.english(), EXERCISE, Optional.empty(), false);
+      assertThat(texts.suspect(new Suspect(LEAD, List.of(guess), 0.5, List.of())))
+          .isEqualTo(
+              "Look at R1's lead 2. It may not be where the schematic has it. Follow it from hole"
+                  + " to hole, and put it right.");
+    }
+
+    private static String nothing(double probability) {
+      var guess = new Suspect.Guess("none", List.of(), Double.NaN, "", probability);
+      return TEXTS.suspect(
+          new Suspect(new Place.Nowhere(), List.of(guess), probability, List.of()));
     }
 
     @Test
