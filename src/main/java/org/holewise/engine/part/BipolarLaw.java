@@ -95,7 +95,7 @@ record BipolarLaw(
     if (v <= bend || v <= last) {
       return v;
     }
-    if (last < bend) {
+    if (last < bend - thermal) {
       return bend;
     }
     double rise = v - last;

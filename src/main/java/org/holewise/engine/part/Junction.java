@@ -19,7 +19,7 @@ final class Junction {
    * Least slope, as a share of the slope at zero volts: a junction far in reverse has none that a
    * double can hold, and a network of such junctions would have no solution at all.
    */
-  static final double LEAST_SLOPE = 1e-12;
+  static final double LEAST_SLOPE = 1e-16;
 
   private final double a;
   private final double series;
@@ -96,7 +96,7 @@ final class Junction {
     if (v <= bend || v <= last) {
       return v;
     }
-    if (last < bend) {
+    if (last < bend - a) {
       return bend;
     }
     double logIs = logSaturation(volts);

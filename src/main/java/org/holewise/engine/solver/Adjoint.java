@@ -24,7 +24,7 @@ final class Adjoint {
     double[] c = new double[equations.n];
     add(c, nodes.at(plus), 1);
     add(c, nodes.at(minus), -1);
-    double[] lambda = factors.solveTransposed(c);
+    double[] lambda = solve(c);
     double ohms = at(lambda, plus) - at(lambda, minus);
     if (plus != minus) {
       ohms += (nodes.alone(plus) ? 1 : 0) / Nodes.FLOATING;
@@ -36,8 +36,16 @@ final class Adjoint {
 
   /** A weighted sum of currents. */
   Response current(PinCurrents currents, PinCurrents.Weights weights) {
-    double[] lambda = factors.solveTransposed(currents.gradient(weights));
+    double[] lambda = solve(currents.gradient(weights));
     return new Response(currents.value(weights), 0, slopes(lambda, weights.bySpot()));
+  }
+
+  /** λ by node: gathered along the tree, solved, summed back up. */
+  private double[] solve(double[] c) {
+    equations.tree().gather(c);
+    double[] lambda = factors.solveTransposed(c);
+    equations.tree().sum(lambda);
+    return lambda;
   }
 
   private static void add(double[] c, int node, double value) {

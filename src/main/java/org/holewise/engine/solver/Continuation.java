@@ -28,10 +28,17 @@ final class Continuation {
 
   /** The solution in x, whatever x was; whether any way led to it. */
   boolean search(double[] x) {
-    return byConductance(x) || bySources(x) || byTime(x);
+    newton.exact = true;
+    return afresh(x) || byConductance(x) || bySources(x) || byTime(x);
+  }
+
+  private boolean afresh(double[] x) {
+    reset(x);
+    return newton.search(x, true, LAST_TURNS);
   }
 
   private boolean last(double[] x) {
+    equations.leak = 0;
     equations.shunt = 0;
     equations.share = 1;
     return newton.search(x, false, LAST_TURNS);
@@ -51,7 +58,7 @@ final class Continuation {
     double ratio = 10;
     boolean first = true;
     while (g > NO_CONDUCTANCE) {
-      equations.shunt = g;
+      equations.leak = g;
       if (newton.search(x, first, TURNS)) {
         first = false;
         System.arraycopy(x, 0, good, 0, x.length);
@@ -72,7 +79,7 @@ final class Continuation {
   private boolean bySources(double[] x) {
     reset(x);
     double[] good = x.clone();
-    equations.shunt = 0;
+    equations.leak = 0;
     double done = 0;
     double stride = 0.1;
     while (done < 1) {

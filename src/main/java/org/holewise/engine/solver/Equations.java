@@ -5,35 +5,51 @@ import org.ejml.data.DMatrixRMaj;
 
 /**
  * The equations of a circuit by modified nodal analysis (Ho, Ruehli and Brennan 1975, IEEE
- * Transactions on Circuits and Systems 22): unknowns are the voltages of the nodes, then the
- * current into the plus of every source; equations are Kirchhoff's current law at every node, then
- * the law of every source. Node k has row and column k.
+ * Transactions on Circuits and Systems 22): unknowns are the voltages along the edges of a {@link
+ * Tree}, then the current into the plus of every source; equations are Kirchhoff's current law for
+ * what lies beyond every edge, then the law of every source.
  *
- * <p>The residual is summed element by element from differences of voltages, never from the matrix:
+ * <p>The residual is summed element by element from differences of voltages, never from the matrix,
+ * and an element that does not cross from one side to the other of an edge has no part in its sum:
  * so 0.01 Ω beside 1 GΩ costs no digits, and a step that the matrix gets slightly wrong is put
  * right by the next.
  */
 final class Equations {
+  /**
+   * Size of the bend of an exponential (V): a junction's current is the difference of two terms,
+   * and where it vanishes they are its slope times this.
+   */
+  private static final double BEND = 0.1;
+
   final Elements elements;
   final Nodes nodes;
   final int n;
 
-  /** Residual: currents out of nodes (A), then volts of sources. */
+  /** Residual: currents out of what lies beyond an edge (A), then volts of sources. */
   final double[] residual;
 
-  /** Sum of the sizes of what was added up in each row. */
+  /** Sum of the sizes of what was added up in each row: what its rounding is a share of. */
   final double[] size;
 
   final DMatrixRMaj matrix;
 
-  /**
-   * Conductance from every node to the reference (S), voltages that it pulls to, and the sources'
-   * share.
-   */
+  /** An aid that the last search is without: conductance along every device (S). */
+  double leak;
+
+  /** An aid: conductance from every node (S) to the voltage of its anchor. */
   double shunt;
 
-  double[] anchor;
+  final double[] anchor;
+
+  /** An aid: the share of the sources' voltages and of the feeds. */
   double share = 1;
+
+  private Tree tree;
+  private final int[][] resistances;
+  private final int[][] sources;
+  private final int[][] feeds;
+  private final int[][][] laws;
+  private final int[][] shunts;
 
   Equations(Elements elements, Nodes nodes) {
     this.elements = elements;
@@ -43,6 +59,73 @@ final class Equations {
     size = new double[n];
     anchor = new double[nodes.count];
     matrix = new DMatrixRMaj(n, n);
+    resistances = new int[elements.resistances.size()][];
+    sources = new int[elements.sources.size()][];
+    feeds = new int[elements.feeds.size()][];
+    laws = new int[elements.laws.size()][][];
+    shunts = new int[nodes.count][];
+    along(Tree.star(nodes.count));
+  }
+
+  Tree tree() {
+    return tree;
+  }
+
+  /** Chooses the unknowns. */
+  void along(Tree tree) {
+    this.tree = tree;
+    Arrays.setAll(resistances, k -> path(elements.resistances.get(k)));
+    Arrays.setAll(sources, k -> path(elements.sources.get(k).plus, elements.sources.get(k).minus));
+    Arrays.setAll(feeds, k -> path(elements.feeds.get(k).into(), elements.feeds.get(k).from()));
+    Arrays.setAll(laws, k -> paths(elements.laws.get(k)));
+    Arrays.setAll(shunts, k -> tree.path(k, Tree.ROOT));
+  }
+
+  private int[] path(Elements.Resistance r) {
+    return path(r.a(), r.b());
+  }
+
+  private int[] path(int a, int b) {
+    return tree.path(nodes.at(a), nodes.at(b));
+  }
+
+  /** From every terminal but the last to the last. */
+  private int[][] paths(Elements.Law law) {
+    int last = law.spots.length - 1;
+    int[][] paths = new int[last][];
+    Arrays.setAll(paths, t -> path(law.spots[t], law.spots[last]));
+    return paths;
+  }
+
+  /** What conducts between the nodes, the reference last; a source without limit beats all. */
+  double[][] weights() {
+    double[][] weights = new double[nodes.count + 1][nodes.count + 1];
+    for (Elements.Resistance r : elements.resistances) {
+      weigh(weights, r.a(), r.b(), r.siemens());
+    }
+    for (Elements.Source s : elements.sources) {
+      weigh(weights, s.plus, s.minus, s.limiting ? 0 : Double.MAX_VALUE);
+    }
+    for (Elements.Law law : elements.laws) {
+      int terminals = law.spots.length;
+      for (int s = 0; s < terminals; s++) {
+        for (int t = 0; t < s; t++) {
+          double one = Math.abs(law.dv[s * terminals + t]);
+          double other = Math.abs(law.dv[t * terminals + s]);
+          weigh(weights, law.spots[s], law.spots[t], Math.min(one, other));
+        }
+      }
+    }
+    return weights;
+  }
+
+  private void weigh(double[][] weights, int a, int b, double weight) {
+    int row = nodes.at(a) < 0 ? nodes.count : nodes.at(a);
+    int column = nodes.at(b) < 0 ? nodes.count : nodes.at(b);
+    if (weight > weights[row][column]) {
+      weights[row][column] = weight;
+      weights[column][row] = weight;
+    }
   }
 
   double volts(double[] x, int spot) {
@@ -55,89 +138,101 @@ final class Equations {
     Arrays.fill(residual, 0);
     Arrays.fill(size, 0);
     Arrays.fill(matrix.data, 0);
-    for (Elements.Resistance r : elements.resistances) {
-      add(nodes.at(r.a()), nodes.at(r.b()), r.siemens(), x);
+    for (int k = 0; k < resistances.length; k++) {
+      Elements.Resistance r = elements.resistances.get(k);
+      double noise = r.siemens() * (Math.abs(volts(x, r.a())) + Math.abs(volts(x, r.b())));
+      current(resistances[k], r.siemens() * over(x, r.a(), r.b()), noise);
+      slope(resistances[k], resistances[k], r.siemens());
     }
-    for (int k = 0; k < elements.sources.size(); k++) {
-      add(elements.sources.get(k), nodes.count + k, x);
+    for (int k = 0; k < sources.length; k++) {
+      add(elements.sources.get(k), sources[k], nodes.count + k, x);
     }
-    for (Elements.Law law : elements.laws) {
-      add(law, x);
+    for (int k = 0; k < laws.length; k++) {
+      add(elements.laws.get(k), laws[k], x);
     }
-    for (Elements.Feed feed : elements.feeds) {
-      current(nodes.at(feed.into()), -share * feed.amps());
-      current(nodes.at(feed.from()), share * feed.amps());
+    for (int k = 0; k < feeds.length; k++) {
+      current(feeds[k], -share * elements.feeds.get(k).amps(), 0);
     }
     if (shunt > 0) {
-      for (int k = 0; k < nodes.count; k++) {
-        current(k, shunt * (x[k] - anchor[k]));
-        slope(k, k, shunt);
+      for (int k = 0; k < shunts.length; k++) {
+        current(shunts[k], shunt * (x[k] - anchor[k]), shunt * Math.abs(x[k]));
+        slope(shunts[k], shunts[k], shunt);
       }
     }
   }
 
-  private void add(int a, int b, double g, double[] x) {
-    double i = g * ((a < 0 ? 0 : x[a]) - (b < 0 ? 0 : x[b]));
-    current(a, i);
-    current(b, -i);
-    slope(a, a, g);
-    slope(b, b, g);
-    slope(a, b, -g);
-    slope(b, a, -g);
+  private double over(double[] x, int a, int b) {
+    return volts(x, a) - volts(x, b);
   }
 
-  private void add(Elements.Source source, int row, double[] x) {
-    int plus = nodes.at(source.plus);
-    int minus = nodes.at(source.minus);
-    current(plus, x[row]);
-    current(minus, -x[row]);
-    slope(plus, row, 1);
-    slope(minus, row, -1);
+  private void add(Elements.Source source, int[] path, int row, double[] x) {
+    current(path, x[row], 0);
+    for (int edge : path) {
+      matrix.data[row(edge) * n + row] += sign(edge);
+    }
     if (source.limiting) {
       residual[row] = x[row] + source.limit;
       size[row] = source.limit;
-      slope(row, row, 1);
+      matrix.data[row * n + row] = 1;
     } else {
-      double volts = (plus < 0 ? 0 : x[plus]) - (minus < 0 ? 0 : x[minus]);
+      double volts = over(x, source.plus, source.minus);
       residual[row] = volts - share * source.volts;
       size[row] = Math.abs(volts) + Math.abs(source.volts);
-      slope(row, plus, 1);
-      slope(row, minus, -1);
-    }
-  }
-
-  private void add(Elements.Law law, double[] x) {
-    int n = law.spots.length;
-    for (int s = 0; s < n; s++) {
-      int row = nodes.at(law.spots[s]);
-      double i = law.i[s];
-      for (int t = 0; t < n; t++) {
-        int column = nodes.at(law.spots[t]);
-        double away = (column < 0 ? 0 : x[column]) - law.v[t];
-        if (away != 0) {
-          i += law.dv[s * n + t] * away;
-        }
-        slope(row, column, law.dv[s * n + t]);
+      for (int edge : path) {
+        matrix.data[row * n + row(edge)] += sign(edge);
       }
-      current(row, i);
     }
   }
 
-  private void current(int row, double amps) {
-    if (row >= 0) {
-      residual[row] += amps;
-      size[row] += Math.abs(amps);
+  /** A device was evaluated at v, where it may have been held back; its tangent leads on to x. */
+  private void add(Elements.Law law, int[][] paths, double[] x) {
+    int terminals = law.spots.length;
+    int last = terminals - 1;
+    for (int s = 0; s < last; s++) {
+      double i = law.i[s];
+      double noise = 0;
+      for (int t = 0; t < last; t++) {
+        double g = law.dv[s * terminals + t];
+        i += g * (over(x, law.spots[t], law.spots[last]) - (law.v[t] - law.v[last]));
+        noise += Math.abs(g) * (BEND + Math.abs(law.v[t]) + Math.abs(law.v[last]));
+        slope(paths[s], paths[t], g);
+      }
+      if (leak > 0) {
+        i += leak * over(x, law.spots[s], law.spots[last]);
+        slope(paths[s], paths[s], leak);
+      }
+      current(paths[s], i, noise);
     }
   }
 
-  private void slope(int row, int column, double g) {
-    if (row >= 0 && column >= 0) {
-      matrix.data[row * n + column] += g;
+  /** Noise is what the rounding of the voltages makes of the current, over the rounding (A). */
+  private void current(int[] path, double amps, double noise) {
+    for (int edge : path) {
+      residual[row(edge)] += sign(edge) * amps;
+      size[row(edge)] += Math.abs(amps) + noise;
     }
+  }
+
+  private void slope(int[] rows, int[] columns, double g) {
+    for (int row : rows) {
+      double signed = sign(row) * g;
+      int at = row(row) * n;
+      for (int column : columns) {
+        matrix.data[at + row(column)] += sign(column) * signed;
+      }
+    }
+  }
+
+  private static int row(int edge) {
+    return Math.abs(edge) - 1;
+  }
+
+  private static int sign(int edge) {
+    return edge > 0 ? 1 : -1;
   }
 
   /**
-   * Makes a singular matrix regular: a little conductance to the reference, a little resistance in
+   * Makes a singular matrix regular: a little conductance along every edge, a little resistance in
    * the sources. The residual stays as it is, so what is found then still solves the equations.
    */
   void regularise() {

@@ -21,7 +21,7 @@ final class Newton {
   private static final double SMALL_STEP = 1e-9;
 
   /** An equation holds where its terms cancel to this share of their sizes. */
-  private static final double ROUNDING = 4e-15;
+  private static final double ROUNDING = 2e-15;
 
   /** Nodes that move less no longer need their devices to be held back (V). */
   private static final double SETTLED = 1e-6;
@@ -36,7 +36,9 @@ final class Newton {
   final Factors factors;
   private final DMatrixRMaj scaled;
   private final double[] step;
-  int turns;
+
+  /** Whether the unknowns follow the strongest tree, turn by turn, or are plain node voltages. */
+  boolean exact;
 
   Newton(Equations equations) {
     this.equations = equations;
@@ -56,11 +58,13 @@ final class Newton {
     double moved = Double.MAX_VALUE;
     int changes = 0;
     for (int turn = 0; turn < most; turn++) {
-      turns++;
       boolean held = started ? evaluate(x, turn > 0 && moved > SETTLED) : start(x);
       started = true;
+      if (exact) {
+        equations.along(Tree.strongest(equations.weights()));
+      }
       equations.assemble(x);
-      boolean holds = !held && holds();
+      boolean holds = exact && !held && holds();
       if (!stepFrom(x)) {
         return false;
       }
@@ -123,6 +127,7 @@ final class Newton {
       step[k] = -equations.residual[k];
     }
     factors.solve(step);
+    equations.tree().sum(step);
     for (int k = 0; k < equations.n; k++) {
       x[k] += step[k];
       finite &= Math.abs(x[k]) <= 1e200;

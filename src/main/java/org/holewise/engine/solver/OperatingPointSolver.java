@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  * parts, as the cube of the nets beyond thirty.
  */
 public final class OperatingPointSolver {
-  private static final int TURNS = 60;
+  private static final int QUICK = 30;
 
   private OperatingPointSolver() {}
 
@@ -43,7 +43,7 @@ public final class OperatingPointSolver {
     var newton = new Newton(new Equations(elements, nodes));
     double[] x = new double[newton.equations.n];
     start.ifPresent(point -> point.copyTo(spots, nodes, elements, x));
-    if (newton.search(x, start.isEmpty(), TURNS) || new Continuation(newton).search(x)) {
+    if (newton.search(x, start.isEmpty(), QUICK) || new Continuation(newton).search(x)) {
       return new OperatingPoint(circuit, spots, newton, x);
     }
     return unsolvable(Unsolvable.Why.NOT_CONVERGED, nodes, spots, new TreeSet<>());
