@@ -16,11 +16,17 @@ import org.holewise.engine.solver.Point;
  * record is a link with a prior of its own besides.
  */
 final class ContactFaults {
-  /** An open contact (Ω). */
+  /** A contact above this is open (Ω). */
   private static final double OPEN = 1e9;
 
-  /** A poor contact lies between 10 Ω and 10 kΩ, log-uniform: middles of four equal parts (Ω). */
-  private static final double[] POOR = {23.7, 133, 750, 4217};
+  /**
+   * How bad a contact is (Ω) and how likely beside another: open ones leak like the exercise
+   * format's 1 GΩ or not at all; poor ones lie between 10 Ω and 10 kΩ, log-uniform, in four equal
+   * parts.
+   */
+  private static final double[][] BAD = {
+    {OPEN, 0.35}, {1e12, 0.15}, {23.7, 0.125}, {133, 0.125}, {750, 0.125}, {4217, 0.125}
+  };
 
   private ContactFaults() {}
 
@@ -32,15 +38,15 @@ final class ContactFaults {
       }
       List<Hole> holes =
           scene.layout().flatMap(layout -> layout.hole(pin)).map(List::of).orElse(List.of());
-      for (double ohms : resistances()) {
+      for (double[] bad : BAD) {
         all.add(
             Hypothesis.of(
                 Family.LEAD_CONTACT,
                 new Place.OfLead(pin),
-                kind(ohms),
-                share(ohms),
+                kind(bad[0]),
+                bad[1],
                 holes,
-                scene.record().edited(new Edit.Contact(pin, ohms))));
+                scene.record().edited(new Edit.Contact(pin, bad[0]))));
       }
     }
     return all;
@@ -71,20 +77,21 @@ final class ContactFaults {
         continue;
       }
       AsBuilt parted = layout.nets().without(i);
-      Assembly open = scene.record().on(parted.netlist(), parted::netAt);
+      Assembly apart = scene.record().on(parted.netlist(), parted::netAt);
       int from = parted.netAt(link.from());
       int to = parted.netAt(link.to());
       boolean between = from >= 0 && to >= 0 && from != to;
-      for (double ohms : bridgesOnly ? new double[] {OPEN} : resistances()) {
-        if (ohms == OPEN || between) {
+      for (double[] bad : BAD) {
+        boolean open = bad[0] >= OPEN;
+        if (open || between && !bridgesOnly) {
           all.add(
               Hypothesis.of(
                   family,
                   new Place.OfLink(i),
-                  kind(ohms),
-                  share(ohms),
+                  kind(bad[0]),
+                  bad[1],
                   List.of(link.from(), link.to()),
-                  between ? open.edited(across(from, to, ohms)) : open));
+                  between ? apart.edited(across(from, to, bad[0])) : apart));
         }
       }
     }
@@ -101,19 +108,7 @@ final class ContactFaults {
     return new Edit.Across(new Point.AtNet(from), new Point.AtNet(to), ohms);
   }
 
-  private static double[] resistances() {
-    double[] all = new double[POOR.length + 1];
-    all[0] = OPEN;
-    System.arraycopy(POOR, 0, all, 1, POOR.length);
-    return all;
-  }
-
   private static String kind(double ohms) {
-    return ohms == OPEN ? "open-contact" : "poor-contact";
-  }
-
-  /** Half of the bad contacts are open, the other half spread over the poor ones. */
-  private static double share(double ohms) {
-    return ohms == OPEN ? 0.5 : 0.5 / POOR.length;
+    return ohms >= OPEN ? "open-contact" : "poor-contact";
   }
 }

@@ -24,6 +24,9 @@ public final class FaultFinder {
   /** Squared deviations within which two hypotheses see the same. */
   private static final double ALIKE = 1;
 
+  /** A kind with less than this part of its place's probability is not said. */
+  private static final double WORTH_SAYING = 1e-3;
+
   private FaultFinder() {}
 
   /**
@@ -122,6 +125,7 @@ public final class FaultFinder {
                   first.probability() + more.probability()));
     }
     return kinds.values().stream()
+        .filter(guess -> guess.probability() >= WORTH_SAYING * group.probability())
         .sorted(Comparator.comparingDouble(Suspect.Guess::probability).reversed())
         .toList();
   }

@@ -1,0 +1,107 @@
+package org.holewise.engine.marking;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import org.holewise.engine.exercise.Condition;
+import org.holewise.engine.part.Limit;
+import org.holewise.engine.part.Part;
+import org.holewise.engine.part.Pin;
+import org.holewise.engine.quantity.Display;
+import org.holewise.engine.quantity.Unit;
+import org.holewise.engine.reading.Assembly;
+import org.holewise.engine.reading.Bench;
+import org.holewise.engine.solver.OperatingPoint;
+import org.holewise.engine.solver.Point;
+import org.holewise.engine.solver.Unsolvable;
+
+/**
+ * What a circuit as built would do to its parts or to the person at it, in any of its conditions.
+ */
+final class Cautions {
+  /** Extra-low voltage that deserves a word (V). */
+  private static final double HIGH = 24;
+
+  /** A source that delivers this much is as good as shorted on a breadboard (A). */
+  private static final double SHORT = 1;
+
+  private Cautions() {}
+
+  static List<Caution> of(Assembly assembly) {
+    var all = new LinkedHashSet<Caution>();
+    Bench bench = Bench.of(assembly);
+    double highest = 0;
+    for (Condition condition : assembly.exercise().conditions()) {
+      if (bench.outcome(condition) instanceof Unsolvable unsolvable) {
+        all.add(new Caution("supply-shorted", "", List.of()));
+        continue;
+      }
+      Optional<OperatingPoint> point = bench.point(condition);
+      if (point.isPresent()) {
+        for (Part part : assembly.exercise().parts()) {
+          all.addAll(ofPart(part, point.get()));
+        }
+        highest = Math.max(highest, greatest(assembly, point.get()));
+      }
+    }
+    if (highest > HIGH + 1e-9) {
+      all.add(new Caution("high-voltage", "", List.of(Display.reading(highest, Unit.VOLT))));
+    }
+    return List.copyOf(all);
+  }
+
+  private static List<Caution> ofPart(Part part, OperatingPoint point) {
+    var all = new ArrayList<Caution>();
+    if (part.kind().source() && delivered(part, point) >= SHORT) {
+      all.add(new Caution("supply-shorted", part.ref(), List.of(part.ref())));
+    }
+    for (Limit limit : part.kind().limits(part)) {
+      if (limit instanceof Limit.Current current) {
+        double amps = Math.abs(point.current(part.pin(current.pin())));
+        if (amps > current.caution()) {
+          String kind = amps > current.stop() ? "far-over-limit" : "over-limit";
+          all.add(caution(kind, part, Display.reading(amps, Unit.AMP)));
+        }
+      } else if (limit instanceof Limit.Power power) {
+        double watts = point.power(part.ref());
+        if (watts > power.watts()) {
+          all.add(caution("over-power", part, Display.reading(watts, Unit.WATT)));
+        }
+      } else if (limit instanceof Limit.Reverse reverse) {
+        double volts =
+            point.volts(
+                new Point.AtPin(part.pin(reverse.minus())),
+                new Point.AtPin(part.pin(reverse.plus())));
+        if (volts > reverse.volts()) {
+          all.add(caution("reverse-volts", part, Display.reading(volts, Unit.VOLT)));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static Caution caution(String kind, Part part, String size) {
+    return new Caution(kind, part.ref(), List.of(part.ref(), size));
+  }
+
+  private static double delivered(Part source, OperatingPoint point) {
+    double most = 0;
+    for (Pin pin : source.pins()) {
+      most = Math.max(most, Math.abs(point.current(pin)));
+    }
+    return most;
+  }
+
+  /** Greatest difference between two nets (V). */
+  private static double greatest(Assembly assembly, OperatingPoint point) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (Pin pin : assembly.exercise().pins()) {
+      double volts = point.volts(new Point.AtPin(pin));
+      least = Math.min(least, volts);
+      most = Math.max(most, volts);
+    }
+    return Math.max(0, most - least);
+  }
+}
