@@ -30,7 +30,7 @@ final class ExerciseShape {
   static final Member<String> TITLE =
       Member.optional("title", TextShape.line(120), "Its title; the slug where left out.");
   static final Member<String> AIM =
-      Member.optional("aim", TextShape.prose(1000), "What it is for, in a sentence or two.");
+      Member.optional("aim", TextShape.text(1000), "What it is for, in a sentence or two.");
   static final Member<List<Spotted<String>>> NOTES =
       Member.optional(
           "notes",

@@ -18,6 +18,7 @@ public record TextShape<T>(
     implements Shape<T> {
   private static final Pattern LINE =
       Pattern.compile("^[^\\x00-\\x1f\\x7f]*[^\\x00-\\x20\\x7f][^\\x00-\\x1f\\x7f]*$");
+  private static final Pattern ANYTHING = Pattern.compile("^");
   private static final Pattern PROSE = Pattern.compile("[^\\x00-\\x20\\x7f]");
 
   /** One line with at least one visible character. */
@@ -28,6 +29,11 @@ public record TextShape<T>(
   /** Several lines with at least one visible character. */
   public static TextShape<String> prose(int most) {
     return new TextShape<>(most, PROSE, Optional::of, "blank");
+  }
+
+  /** Several lines, or nothing yet. */
+  public static TextShape<String> text(int most) {
+    return new TextShape<>(most, ANYTHING, Optional::of, "not-text");
   }
 
   /** A word of the given pattern, as it stands. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Reading;
 import org.holewise.engine.exercise.Written;
+import org.holewise.engine.netlist.Schematic;
 
 /**
  * Judges an exercise's readings against the circuit as built, so that a right measurement of a
@@ -98,12 +99,25 @@ public final class Judge {
     return word(reading, ((Shown.Word) shown).word(), by);
   }
 
+  /**
+   * Beyond the worst case a supply's own reading has half as much again: a tired battery is not the
+   * builder's slip, and the fault finder speaks of it.
+   */
+  private double tired(Reading reading, Expected by) {
+    boolean supply =
+        Supplies.measuredBy(reading, exercise, Schematic.netlist(exercise)).isPresent();
+    return supply ? (by.worstHigh() - by.worstLow()) / 4 : 0;
+  }
+
   private Verdict amount(Reading reading, Taken what, double value, Expected by) {
     double coarser = what.coarser(reading.measure(), instrument.meter());
     if (value >= by.low() - coarser && value <= by.high() + coarser) {
       return Verdict.WITHIN;
     }
-    double limit = instrument.meter().limit(Taken.function(reading.measure()), value) + coarser;
+    double limit =
+        instrument.meter().limit(Taken.function(reading.measure()), value)
+            + coarser
+            + tired(reading, by);
     return value >= by.worstLow() - limit && value <= by.worstHigh() + limit
         ? Verdict.UNUSUAL
         : Verdict.OUTSIDE;
