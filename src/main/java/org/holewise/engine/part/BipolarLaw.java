@@ -103,6 +103,11 @@ record BipolarLaw(
   }
 
   @Override
+  public boolean carries(int in, int out) {
+    return sign > 0 ? out != 1 : in != 1;
+  }
+
+  @Override
   public void start(double[] v, double[] p) {
     v[2] = v[1] - sign * critical(p[1]);
     v[0] = v[1];

@@ -33,6 +33,11 @@ public interface Device {
    */
   boolean limit(double[] v, double[] last, double[] p);
 
+  /** Whether current of any size can go in at one terminal and out at another. */
+  default boolean carries(int in, int out) {
+    return true;
+  }
+
   /** Changes {@code v} to where a search from nothing should begin, such as a junction's bend. */
   default void start(double[] v, double[] p) {}
 }

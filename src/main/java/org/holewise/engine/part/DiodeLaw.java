@@ -32,6 +32,11 @@ record DiodeLaw(Junction junction, Parameter volts) implements Device {
   }
 
   @Override
+  public boolean carries(int in, int out) {
+    return in == 0;
+  }
+
+  @Override
   public void start(double[] v, double[] p) {
     v[0] = v[1] + junction.critical(p[0]);
   }

@@ -26,8 +26,17 @@ final class Continuation {
     this.equations = newton.equations;
   }
 
-  /** The solution in x, whatever x was; whether any way led to it. */
-  boolean search(double[] x) {
+  /**
+   * The solution in x, whatever x was.
+   *
+   * @param plainly whether to begin with a plain search from nothing
+   * @return whether any way led to it
+   */
+  boolean search(double[] x, boolean plainly) {
+    reset(x);
+    if (plainly && newton.search(x, true, TURNS)) {
+      return true;
+    }
     newton.exact = true;
     return afresh(x) || byConductance(x) || bySources(x) || byTime(x);
   }

@@ -36,17 +36,21 @@ public final class OperatingPointSolver {
     if (!loop.isEmpty()) {
       return unsolvable(Unsolvable.Why.SOURCE_LOOP, nodes, spots, loop);
     }
-    TreeSet<Integer> cut = CutSets.refused(nodes, elements);
+    var cuts = new CutSets(nodes, elements);
+    TreeSet<Integer> cut = cuts.refused();
     if (!cut.isEmpty()) {
       return unsolvable(Unsolvable.Why.CUT_SET, nodes, spots, cut);
     }
     var newton = new Newton(new Equations(elements, nodes));
     double[] x = new double[newton.equations.n];
     start.ifPresent(point -> point.copyTo(spots, nodes, elements, x));
-    if (newton.search(x, start.isEmpty(), QUICK) || new Continuation(newton).search(x)) {
+    boolean found = newton.search(x, start.isEmpty(), QUICK);
+    if (found || new Continuation(newton).search(x, start.isPresent())) {
       return new OperatingPoint(circuit, spots, newton, x);
     }
-    return unsolvable(Unsolvable.Why.NOT_CONVERGED, nodes, spots, new TreeSet<>());
+    return elements.feeds.isEmpty()
+        ? unsolvable(Unsolvable.Why.NOT_CONVERGED, nodes, spots, new TreeSet<>())
+        : unsolvable(Unsolvable.Why.CUT_SET, nodes, spots, cuts.all());
   }
 
   private static Unsolvable unsolvable(

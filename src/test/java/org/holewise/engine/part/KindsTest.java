@@ -1,0 +1,246 @@
+package org.holewise.engine.part;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import org.holewise.engine.quantity.Parameter;
+import org.holewise.engine.quantity.Spread;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@Tag("fast")
+class KindsTest {
+
+  private static Part part(String kind, Fields fields) {
+    return new Part("X1", Registry.kind(kind).orElseThrow(), fields);
+  }
+
+  /** Writes down what a law stamps. */
+  private static final class Sheet implements Network {
+    private final List<String> pins;
+    private final List<String> lines = new ArrayList<>();
+    private final List<Parameter> parameters = new ArrayList<>();
+    private int nodes;
+
+    Sheet(Part part) {
+      pins = part.kind().pins(part.fields());
+      nodes = pins.size();
+      part.kind().connect(part, this);
+    }
+
+    @Override
+    public int pin(String name) {
+      assertThat(pins).contains(name);
+      return pins.indexOf(name);
+    }
+
+    @Override
+    public int node() {
+      return nodes++;
+    }
+
+    @Override
+    public double celsius() {
+      return 25;
+    }
+
+    @Override
+    public void join(int a, int b) {
+      lines.add("join " + a + " " + b);
+    }
+
+    @Override
+    public void resistor(int a, int b, Parameter ohms) {
+      lines.add("resistor " + a + " " + b + " " + ohms.nominal());
+      parameters.add(ohms);
+    }
+
+    @Override
+    public void source(int plus, int minus, Parameter volts) {
+      lines.add("source " + plus + " " + minus + " " + volts.nominal());
+      parameters.add(volts);
+    }
+
+    @Override
+    public void source(int plus, int minus, Parameter volts, double limit) {
+      lines.add("source " + plus + " " + minus + " " + volts.nominal() + " limit " + limit);
+      parameters.add(volts);
+    }
+
+    @Override
+    public void device(Device device, int... nodes) {
+      assertThat(nodes).hasSize(device.terminals());
+      lines.add("device " + nodes.length);
+      parameters.addAll(device.parameters());
+    }
+  }
+
+  private static Sheet sheet(String kind, Fields fields) {
+    return new Sheet(part(kind, fields));
+  }
+
+  private static Spread spread(Sheet sheet, String parameter) {
+    return sheet.parameters.stream()
+        .filter(p -> p.name().equals("X1." + parameter))
+        .findFirst()
+        .orElseThrow()
+        .spread();
+  }
+
+  static List<Kind> kinds() {
+    return Registry.kinds();
+  }
+
+  @ParameterizedTest
+  @MethodSource("kinds")
+  void fieldsHaveDifferentNamesAndDefaultsInTheirRange(Kind kind) {
+    assertThat(kind.fields()).extracting(Field::name).doesNotHaveDuplicates();
+    assertThat(Registry.kind(kind.name())).contains(kind);
+    kind.fields().forEach(KindsTest::check);
+  }
+
+  private static void check(Field field) {
+    assertThat(field.meaning()).endsWith(".");
+    if (field instanceof Field.Number n) {
+      n.fallback().ifPresent(value -> assertThat(value).isBetween(n.least(), n.most()));
+    } else if (field instanceof Field.Group g) {
+      g.fields().forEach(KindsTest::check);
+    } else if (field instanceof Field.Rows r) {
+      r.fields().forEach(KindsTest::check);
+    } else if (field instanceof Field.Choice c) {
+      assertThat(c.options()).containsAll(c.fallback().stream().toList());
+    }
+  }
+
+  @Test
+  void defaultsAreTheProjectsLaw() {
+    assertThat(part("resistor", Fields.NONE).number("tolerance")).isEqualTo(0.05);
+    assertThat(part("potentiometer", Fields.NONE).number("tolerance")).isEqualTo(0.2);
+    assertThat(part("battery", Fields.NONE).number("spread")).isEqualTo(0.05);
+    assertThat(part("npn", Fields.NONE).number("gain")).isEqualTo(200);
+    assertThat(part("pnp", Fields.NONE).number("reverseGain")).isEqualTo(4);
+    assertThat(part("npn", Fields.NONE).number("saturation")).isEqualTo(1e-14);
+    assertThat(spread(sheet("led", Fields.NONE), "forward")).isEqualTo(new Spread.Normal(0.08));
+    assertThat(spread(sheet("diode", Fields.NONE), "forward")).isEqualTo(new Spread.Normal(0.015));
+    assertThat(spread(sheet("npn", Fields.NONE), "gain")).isEqualTo(new Spread.LogNormal(0.35));
+    assertThat(spread(sheet("npn", Fields.NONE), "shift")).isEqualTo(new Spread.Normal(0.015));
+  }
+
+  @Test
+  void aTypeNumberDecidesBetweenTheTwoDiodes() {
+    assertThat(sheet("diode", Fields.NONE.with("type", "1n4007")).parameters.get(0).nominal())
+        .isEqualTo(0.7);
+    assertThat(sheet("diode", Fields.NONE.with("type", "1N4148")).parameters.get(0).nominal())
+        .isEqualTo(0.62);
+    assertThat(sheet("diode", Fields.NONE).parameters.get(0).nominal()).isEqualTo(0.62);
+  }
+
+  /** Kuphaldt, Semiconductors 3: red 1.5–2.4, yellow and green 1.7–2.8, blue and white 3–4 V. */
+  @Test
+  void lampsLieInTheRangesOfTheirColours() {
+    Map.of("red", List.of(1.5, 2.4), "green", List.of(1.7, 2.8), "blue", List.of(3.0, 4.0))
+        .forEach(
+            (colour, range) ->
+                assertThat(
+                        sheet("led", Fields.NONE.with("colour", colour))
+                            .parameters
+                            .get(0)
+                            .nominal())
+                    .isBetween(range.get(0), range.get(1)));
+  }
+
+  @Test
+  void aGivenForwardPointBeatsTheColour() {
+    Fields point = Fields.NONE.with("volts", 1.85);
+    Fields lamp = Fields.NONE.with("colour", "blue").with("forward", point);
+    assertThat(sheet("led", lamp).parameters.get(0).nominal()).isEqualTo(1.85);
+  }
+
+  @Test
+  void aButtonHasTheSevenExchangesThatKeepTwinsTogether() {
+    Kind button = Registry.kind("button").orElseThrow();
+    var exchanges = button.exchanges(Fields.NONE);
+    assertThat(new HashSet<>(exchanges)).hasSize(7);
+    for (var exchange : exchanges) {
+      assertThat(new HashSet<>(exchange.values())).hasSize(4);
+      assertThat(exchange.entrySet()).anyMatch(e -> !e.getKey().equals(e.getValue()));
+      assertThat(exchange.get("1").charAt(0)).isEqualTo(exchange.get("1a").charAt(0));
+      assertThat(exchange.get("2").charAt(0)).isEqualTo(exchange.get("2a").charAt(0));
+    }
+  }
+
+  @Test
+  void aWiperAtAnEndIsOnePieceOfMetalWithIt() {
+    Fields pot = Fields.NONE.with("ohms", 1e4);
+    assertThat(sheet("potentiometer", pot.with("set", 0.0)).lines)
+        .containsExactly("join 0 1", "resistor 1 2 10000.0");
+    assertThat(sheet("potentiometer", pot.with("set", 1.0)).lines)
+        .containsExactly("join 1 2", "resistor 0 1 10000.0");
+    assertThat(spread(sheet("potentiometer", pot.with("set", "unknown")), "set"))
+        .isEqualTo(new Spread.Limit(0.5));
+  }
+
+  @Test
+  void aPairOfOutputsSharesItsPin() {
+    Fields plus =
+        Fields.NONE.with("plus", "+").with("minus", "com").with("volts", 15.0).with("limit", 0.1);
+    Fields minus = Fields.NONE.with("plus", "com").with("minus", "-").with("volts", 15.0);
+    Fields supply = Fields.NONE.with("outputs", List.of(plus, minus));
+    assertThat(part("supply", supply).pins())
+        .extracting(Pin::name)
+        .containsExactly("+", "com", "-");
+    assertThat(sheet("supply", supply).lines)
+        .containsExactly("source 0 1 15.0 limit 0.1", "source 1 2 15.0");
+    assertThat(spread(sheet("supply", supply), "volts")).isEqualTo(new Spread.Exact());
+  }
+
+  @Test
+  void aSingleSupplyNeedsNoOutputs() {
+    Part supply = part("supply", Fields.NONE.with("volts", 5.0).with("limit", 0.05));
+    assertThat(supply.pins()).extracting(Pin::name).containsExactly("+", "-");
+    assertThat(new Sheet(supply).lines).containsExactly("source 0 1 5.0 limit 0.05");
+    assertThat(supply.kind().scaled(supply, 0.5)).containsEntry("volts", 2.5);
+  }
+
+  @Test
+  void aBatteryHasItsResistanceInside() {
+    assertThat(sheet("battery", Fields.NONE.with("volts", 9.0)).lines)
+        .containsExactly("source 0 1 9.0");
+    Sheet tired = sheet("battery", Fields.NONE.with("volts", 9.0).with("internal", 1.7));
+    assertThat(tired.lines).containsExactly("source 2 1 9.0", "resistor 2 0 1.7");
+    assertThat(spread(tired, "volts")).isEqualTo(new Spread.Normal(0.45));
+  }
+
+  @Test
+  void anOpenSwitchIsNothingAtAll() {
+    assertThat(sheet("switch", Fields.NONE).lines).isEmpty();
+    assertThat(sheet("switch", Fields.NONE.with("closed", true)).lines).containsExactly("join 0 1");
+  }
+
+  /** MCC sheet of 2N3904: 200 mA; BC547 sheets: 100 mA; 5 mm lamps: 20 mA rated, 5 V reverse. */
+  @Test
+  void limitsAreThoseOfTheSheets() {
+    Part npn = part("npn", Fields.NONE.with("type", "2N3904"));
+    assertThat(npn.kind().limits(npn)).containsExactly(new Limit.Current("c", 0.2, 0.2));
+    Part other = part("npn", Fields.NONE.with("type", "BC547B"));
+    assertThat(other.kind().limits(other)).containsExactly(new Limit.Current("c", 0.1, 0.1));
+    Part unknown = part("npn", Fields.NONE);
+    assertThat(unknown.kind().limits(unknown)).isEmpty();
+    Part lamp = part("led", Fields.NONE);
+    assertThat(lamp.kind().limits(lamp))
+        .containsExactly(new Limit.Current("a", 0.02, 0.03), new Limit.Reverse("a", "k", 5));
+  }
+
+  @Test
+  void onlyWhatHasTwoDifferentEndsCanBeReversed() {
+    assertThat(Registry.kinds().stream().filter(Kind::polar).map(Kind::name))
+        .containsExactly("diode", "zener", "led");
+    assertThat(Registry.kinds().stream().filter(Kind::source).map(Kind::name))
+        .containsExactly("battery", "supply");
+  }
+}
