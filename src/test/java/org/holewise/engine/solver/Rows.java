@@ -91,7 +91,7 @@ final class Rows {
     if (text.equals("true") || text.equals("false")) {
       return Boolean.valueOf(text);
     }
-    return text.matches("-?[0-9.]+(e-?[0-9]+)?[pnumkM]?") ? (Object) number(text) : text;
+    return text.matches("-?[0-9.]+([eE]-?[0-9]+)?[pnumkM]?") ? (Object) number(text) : text;
   }
 
   static double number(String text) {
