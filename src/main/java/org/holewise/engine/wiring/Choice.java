@@ -1,6 +1,7 @@
 package org.holewise.engine.wiring;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -48,6 +49,10 @@ sealed interface Choice {
 
   /** A link added. */
   record Add(int net, Map<Integer, Integer> from, Map<Integer, Integer> to) implements Choice {
+    private boolean joins(int one, int other) {
+      return from.containsKey(one) && to.containsKey(other);
+    }
+
     @Override
     public Object key() {
       return "add " + from.keySet() + to.keySet();
@@ -83,6 +88,59 @@ sealed interface Choice {
     public Choice or(Choice same) {
       return this;
     }
+  }
+
+  /** Whether it is the same act as a repair, to some strip or other. */
+  default boolean does(Fix fix) {
+    if (this instanceof Lead lead) {
+      return fix instanceof Fix.Lead moved && moved.pin() == lead.pin;
+    }
+    if (this instanceof End end) {
+      return fix instanceof Fix.End moved && moved.link() == end.link && moved.end() == end.end;
+    }
+    if (this instanceof Add add) {
+      return fix instanceof Fix.Add added
+          && (add.joins(added.from(), added.to()) || add.joins(added.to(), added.from()));
+    }
+    return fixes().contains(fix);
+  }
+
+  /** A repair as a choice of its own strips only. */
+  static Choice of(Fix fix, Terminals t) {
+    if (fix instanceof Fix.Lead lead) {
+      int net = t.net[lead.pin()];
+      return new Lead(lead.pin(), net, -1, Map.of(lead.strip(), net));
+    }
+    if (fix instanceof Fix.End end) {
+      return new End(end.link(), end.end(), -1, -1, Map.of(end.strip(), -1));
+    }
+    if (fix instanceof Fix.Add add) {
+      return new Add(-1, Map.of(add.from(), -1), Map.of(add.to(), -1));
+    }
+    return fix instanceof Fix.Remove gone
+        ? new Remove(gone.link(), -1, -1)
+        : new Place(((Fix.Place) fix).part());
+  }
+
+  /**
+   * The choice with each of its strips; for a link added, each of the one side and of the other.
+   */
+  default List<Fix> fixes() {
+    if (this instanceof Lead lead) {
+      return lead.to.keySet().stream().<Fix>map(to -> new Fix.Lead(lead.pin, to)).toList();
+    }
+    if (this instanceof End end) {
+      return end.to.keySet().stream().<Fix>map(to -> new Fix.End(end.link, end.end, to)).toList();
+    }
+    if (this instanceof Add add) {
+      return add.from.keySet().stream()
+          .flatMap(from -> add.to.keySet().stream().<Fix>map(to -> new Fix.Add(from, to)))
+          .toList();
+    }
+    return List.of(
+        this instanceof Remove gone
+            ? new Fix.Remove(gone.link)
+            : new Fix.Place(((Place) this).part));
   }
 
   private static Map<Integer, Integer> both(

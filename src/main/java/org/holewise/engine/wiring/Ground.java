@@ -12,6 +12,7 @@ import java.util.Set;
 import org.holewise.engine.board.BoardModel;
 import org.holewise.engine.board.Build;
 import org.holewise.engine.board.Hole;
+import org.holewise.engine.board.Link;
 
 /** The holes of a build: which are free, and how far apart they are. */
 final class Ground {
@@ -32,6 +33,14 @@ final class Ground {
   Optional<Hole> hole(int pin) {
     var named = terminals.pins.get(pin);
     return build.placed(named.ref()).flatMap(part -> part.hole(named.name()));
+  }
+
+  Link link(int link) {
+    return build.links().get(link);
+  }
+
+  Hole hole(int link, int end) {
+    return link(link).end(end);
   }
 
   /** The hole of a pin, else of another pin of its part, else the corner of the board. */
@@ -55,6 +64,25 @@ final class Ground {
     }
     Arrays.sort(order);
     return Arrays.stream(order).mapToObj(key -> free.get((int) key)).toList();
+  }
+
+  /** The free hole of some strips that is nearest to a free one of others; else any corner. */
+  Hole nearest(Collection<Integer> strips, Collection<Integer> others) {
+    Hole best = new Hole(1, "a", 1);
+    int least = Integer.MAX_VALUE;
+    for (int strip : strips) {
+      for (int other : others) {
+        for (Hole hole : free(strip)) {
+          for (Hole there : free(other)) {
+            if (distance(hole, there) < least) {
+              least = distance(hole, there);
+              best = hole;
+            }
+          }
+        }
+      }
+    }
+    return best;
   }
 
   private List<Hole> free(int strip) {

@@ -37,12 +37,15 @@ final class Labels {
    * Shows each way to join what is so labelled within the bound; false as soon as one was enough.
    */
   boolean each(Predicate<Joints> more) {
-    return from(0, more);
+    return from(0, cuts(), more);
   }
 
-  private boolean from(int i, Predicate<Joints> more) {
-    if (way.moved() + cuts() > way.bound()) {
+  private boolean from(int i, int cuts, Predicate<Joints> more) {
+    if (way.moved() + cuts > way.bound()) {
       return true;
+    }
+    if (!way.spend()) {
+      return false;
     }
     if (i == open.length) {
       var joints = new Joints(way, full.clone());
@@ -50,14 +53,31 @@ final class Labels {
     }
     int strip = open[i];
     boolean goOn = true;
-    for (int net = 0; net < way.linked.nets && goOn; net++) {
-      if (way.linked.has(strip, net)) {
-        full[strip] = net;
-        goOn = from(i + 1, more);
+    int[] like = like(strip);
+    int links = Arrays.stream(like).sum();
+    for (int most = links; most >= 0 && goOn; most--) {
+      for (int net = 0; net < like.length && goOn; net++) {
+        if (like[net] == most && way.linked.has(strip, net)) {
+          full[strip] = net;
+          goOn = from(i + 1, cuts + links - most, more);
+        }
       }
     }
     full[strip] = -1;
     return goOn;
+  }
+
+  /** How many links run from a strip to strips of each net. */
+  private int[] like(int strip) {
+    int[] like = new int[way.linked.nets];
+    int[] end = way.layout.end();
+    for (int i = 0; i < end.length; i++) {
+      int other = end[i ^ 1];
+      if (end[i] == strip && other >= 0 && full[other] >= 0) {
+        like[full[other]]++;
+      }
+    }
+    return like;
   }
 
   private int cuts() {

@@ -1,6 +1,7 @@
 package org.holewise.engine.wiring;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.holewise.engine.board.Build;
 import org.holewise.engine.board.Placed;
@@ -63,6 +64,14 @@ record Layout(
 
   int links() {
     return end.length / 2;
+  }
+
+  /** Numbers of the parts that are missing. */
+  List<Integer> missing() {
+    return IntStream.range(0, parts.length)
+        .filter(part -> parts[part] == Presence.MISSING)
+        .boxed()
+        .toList();
   }
 
   Layout after(Fix fix) {

@@ -134,6 +134,17 @@ final class Search {
     bound = cost - 1;
   }
 
+  /** Counts a node; false where there are none left. */
+  boolean spend() {
+    stop |= --nodes <= 0;
+    return !stop;
+  }
+
+  /** From now on only so many nodes. */
+  void spendAtMost(int limit) {
+    nodes = Math.min(nodes, limit);
+  }
+
   int moved() {
     return moved;
   }
@@ -143,12 +154,11 @@ final class Search {
   }
 
   private void parts() {
-    if (stop || --nodes <= 0) {
-      stop = true;
+    if (stop || !spend()) {
       return;
     }
     if (open == 0) {
-      stop = !new Labels(this).each(joints -> ways.found(this, joints));
+      stop |= !new Labels(this).each(joints -> ways.found(this, joints));
       return;
     }
     int[][] misfits = new int[decided.length][];
@@ -205,7 +215,8 @@ final class Search {
     decided[part] = true;
     open--;
     var tried = new ArrayList<Integer>();
-    for (int misfit = least; misfit <= least + slack && !stop; misfit++) {
+    int most = Math.min(least + slack, first(part + 1) - first(part));
+    for (int misfit = least; misfit <= most && !stop; misfit++) {
       for (int i = 0; i < own.length && !stop; i++) {
         Option option = wanted.options[part][i];
         if (own[i] == misfit && !coveredBySwap(option.place(), tried)) {

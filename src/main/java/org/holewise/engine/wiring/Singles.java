@@ -1,6 +1,5 @@
 package org.holewise.engine.wiring;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,38 +14,38 @@ import org.holewise.engine.netlist.DisjointSets;
  * pieces, which a new link joins, or an end of a link, or a twin, that its own piece can spare.
  */
 final class Singles {
-
-  /** Far beyond what a layout of twenty parts takes. */
-  static final int NODES = 20_000;
-
   private final Map<Object, Choice> found = new LinkedHashMap<>();
-  private boolean right;
+  private int[] nets = new int[0];
 
   private Singles() {}
 
-  /** The repairs; none where the layout is right already or needs more than one. */
-  static Singles of(Wanted wanted, Layout layout) {
+  /**
+   * The repairs; none where the layout is right already or needs more than one.
+   *
+   * @param nodes how many nodes to look at; where that is not enough, some may be left out
+   */
+  static Singles of(Wanted wanted, Layout layout, int nodes) {
     var singles = new Singles();
-    var missing = new ArrayList<Integer>();
-    for (int part = 0; part < layout.parts().length; part++) {
-      if (layout.parts()[part] == Layout.Presence.MISSING) {
-        missing.add(part);
-      }
-    }
+    var missing = layout.missing();
     if (missing.size() <= 1) {
       new Search(wanted, layout)
-          .run(1 - missing.size(), NODES, (way, joints) -> singles.look(joints, missing));
+          .run(1 - missing.size(), nodes, (way, joints) -> singles.look(joints, missing));
     }
     return singles;
   }
 
   /** Whether nothing needs repair. */
   boolean right() {
-    return right;
+    return nets.length > 0;
+  }
+
+  /** Where nothing needs repair: the wanted net of each strip, -1 for none. */
+  int[] nets() {
+    return nets;
   }
 
   Collection<Choice> choices() {
-    return right ? List.of() : found.values();
+    return right() ? List.of() : found.values();
   }
 
   private boolean look(Joints joints, List<Integer> missing) {
@@ -55,7 +54,7 @@ final class Singles {
       return false;
     }
     if (joints.cost == 0) {
-      right = true;
+      nets = joints.label;
       return false;
     }
     if (joints.way.moved() == 1) {

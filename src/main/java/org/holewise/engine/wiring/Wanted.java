@@ -10,6 +10,9 @@ final class Wanted {
   final Terminals terminals;
   final Option[][] options;
 
+  /** Whether links that change no net are let be. */
+  final boolean extraLinks;
+
   /** How many parts may use each slot. */
   final int[] slots;
 
@@ -17,6 +20,7 @@ final class Wanted {
 
   Wanted(Exercise exercise) {
     terminals = new Terminals(exercise);
+    extraLinks = exercise.allow().extraLinks();
     List<Chain> chains = exercise.allow().seriesOrder() ? Chain.of(terminals) : List.of();
     int[] classOf = Options.classes(terminals, exercise.allow());
     var all = Options.of(terminals, classOf, chains);

@@ -1,7 +1,9 @@
 package org.holewise.engine.wiring;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.holewise.engine.board.Build;
 import org.holewise.engine.exercise.Exercise;
 
@@ -13,24 +15,43 @@ import org.holewise.engine.exercise.Exercise;
  * traded where the exercise allows, where a twin sits on its own net or alone, links that change no
  * net unless the exercise forbids them, pins in no strip that are on no net with others.
  *
+ * <p><b>Method.</b> A smallest set is found ({@link Smallest}). Then, the others being done, every
+ * single repair that could stand for one of them is listed, and the most plausible put in its
+ * place; so the repairs of a set always fit together when each uses its first holes.
+ *
  * <p>Holes that are full do not count when the set is sought; a repair for which no free hole
  * remains is offered only where there is no other, with an empty list. Unknown parts and pins and
- * second placings are left out of account. A pure function; the work is bounded by counting steps.
+ * second placings are left out of account. A pure function; the work is bounded by counting steps,
+ * so that a build with many slips may get a set that is not the smallest, or lists that lack some
+ * repair.
  */
 public final class WiringComparison {
+
+  /** Steps spent on one repair's list at most, and on all lists of a pass together. */
+  private static final int NODES = 5_000;
+
+  private static final int ALL_NODES = 20_000;
+
+  /** Larger sets are improved in one pass only. */
+  private static final int MOST_IMPROVED = 6;
+
   private static final int PASSES = 2;
 
   private final Wanted wanted;
   private final Layout layout;
+  private final Plausibility plausibility;
   private final Offers offers;
   private final List<Fix> fixes;
+  private final int nodes;
 
   private WiringComparison(Exercise exercise, Build build) {
     wanted = new Wanted(exercise);
     layout = Layout.of(wanted.terminals, build);
     var ground = new Ground(wanted.terminals, build);
-    offers = new Offers(wanted.terminals, layout, build, ground);
-    fixes = new ArrayList<>(Smallest.of(wanted, layout, ground));
+    plausibility = new Plausibility(wanted.terminals, layout, ground);
+    offers = new Offers(wanted.terminals, ground, plausibility);
+    fixes = new ArrayList<>(Smallest.of(wanted, layout, plausibility));
+    nodes = Math.min(NODES, ALL_NODES / Math.max(1, fixes.size()));
   }
 
   public static WiringReport compare(Exercise exercise, Build build) {
@@ -38,21 +59,20 @@ public final class WiringComparison {
   }
 
   private WiringReport report() {
-    for (int pass = 0; pass < PASSES && improve(); pass++) {
+    int passes = fixes.size() <= MOST_IMPROVED ? PASSES : 1;
+    for (int pass = 0; pass < passes && improve(); pass++) {
       continue;
     }
-    var differences = new ArrayList<Offered>();
+    var offered = new ArrayList<Offered>();
     for (int i = 0; i < fixes.size(); i++) {
-      differences.add(offered(i));
+      offered.add(offered(i));
     }
+    offered.sort(Comparator.comparing(Offered::now));
     double leads = Math.max(1, wanted.terminals.pins.size());
     return new WiringReport(
-        fixes.isEmpty(),
-        Math.max(0, 1 - fixes.size() / leads),
-        differences.stream()
-            .sorted(java.util.Comparator.comparing(Offered::now))
-            .map(Offered::difference)
-            .toList());
+        offered.isEmpty(),
+        Math.max(0, 1 - offered.size() / leads),
+        offered.stream().map(Offered::difference).toList());
   }
 
   /** Puts the most plausible repair in each one's place; whether that changed anything. */
@@ -64,7 +84,7 @@ public final class WiringComparison {
         fixes.remove(i--);
         changed = true;
       } else if (!singles.choices().isEmpty()) {
-        Fix better = offers.of(singles.choices(), fixes.get(i)).get(0).fix();
+        Fix better = better(singles, fixes.get(i));
         changed |= !better.equals(fixes.get(i));
         fixes.set(i, better);
       }
@@ -72,23 +92,43 @@ public final class WiringComparison {
     return changed;
   }
 
+  /** The most plausible repair; the same with its nearest holes where a part is turned round. */
+  private Fix better(Strict singles, Fix now) {
+    var all = offers.of(singles.choices(), Optional.empty());
+    boolean stays = plausibility.turned(now, fixes);
+    return all.stream()
+        .filter(offer -> !stays || offer.choice().does(now))
+        .findFirst()
+        .orElse(all.get(0))
+        .fix();
+  }
+
   /** What would do in one's place, all the others done. */
-  private Singles singles(int i) {
+  private Strict singles(int i) {
     Layout others = layout;
     for (int j = 0; j < fixes.size(); j++) {
       others = j == i ? others : others.after(fixes.get(j));
     }
-    return Singles.of(wanted, others);
+    return Strict.of(wanted, others, nodes);
   }
 
   private Offered offered(int i) {
     Fix now = fixes.get(i);
-    var all = offers.of(singles(i).choices(), now);
-    if (all.stream().noneMatch(offer -> offer.fix().equals(now))) {
-      System.out.println("lost " + now + " of " + fixes + " in " + all);
-    }
-    var own = all.stream().filter(offer -> offer.fix().equals(now)).findFirst().orElseThrow();
-    return new Offered(own, all.stream().filter(offer -> offer != own).toList());
+    var all =
+        now instanceof Fix.Place
+            ? List.<Offer>of()
+            : offers.of(singles(i).choices(), Optional.of(now));
+    var own =
+        all.stream()
+            .filter(offer -> offer.choice().does(now))
+            .findFirst()
+            .orElseGet(() -> offers.of(List.of(choice(now)), Optional.of(now)).get(0));
+    return new Offered(own, all.stream().filter(offer -> !offer.choice().does(now)).toList());
+  }
+
+  /** A repair as it was found, where its list was cut short. */
+  private Choice choice(Fix fix) {
+    return Choice.of(fix, wanted.terminals);
   }
 
   private record Offered(Offer now, List<Offer> others) {
