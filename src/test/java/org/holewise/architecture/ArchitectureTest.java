@@ -43,6 +43,7 @@ class ArchitectureTest {
           school.account   : engine.* document
           school.library   : engine.* document.* document
           school.api       : engine.* document.* document school.account school.library
+          school.trial     : engine.* document.* document school.account school.library
           school.system    : engine.* document school.*
           """);
 

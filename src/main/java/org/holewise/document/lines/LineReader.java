@@ -16,6 +16,7 @@ import org.holewise.engine.board.Link;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Reading;
 import org.holewise.engine.part.Part;
+import org.holewise.engine.reading.Meters;
 
 /** Reads one line by its first word: a keyword, a ref of the exercise or the id of a reading. */
 final class LineReader {
@@ -44,7 +45,7 @@ final class LineReader {
       case "link" -> link(Words.of(rest));
       case "extra" -> rest.isEmpty() ? new Silent() : new ExtraReader(exercise).read(rest);
       case "board" -> board(rest);
-      case "meter" -> rest.isEmpty() ? new Silent() : new WithMeter(rest);
+      case "meter" -> meter(rest);
       case "reading" -> {
         String[] split = rest.split("[\\s:=]+", 2);
         yield named(split[0], exercise.readings(), Reading::id)
@@ -95,6 +96,15 @@ final class LineReader {
     return BoardModels.named(name.toLowerCase(Locale.ROOT))
         .<Statement>map(OnBoard::new)
         .orElseGet(() -> Wrong.of("unknown-board", name, String.join(", ", BoardModels.names())));
+  }
+
+  private static Statement meter(String name) {
+    if (name.isEmpty()) {
+      return new Silent();
+    }
+    return named(name, Meters.names(), known -> known)
+        .<Statement>map(WithMeter::new)
+        .orElseGet(() -> Wrong.of("unknown-meter", name, String.join(", ", Meters.names())));
   }
 
   /** The one written exactly so, else the only one written so but for capitals. */

@@ -177,8 +177,7 @@ final class Assembly {
     Map<Box, Outline> outlines = new LinkedHashMap<>();
     for (Hole hole : holes) {
       if (plan.spot(hole).isPresent()) {
-        Outline outline = ground.outline(hole);
-        outlines.putIfAbsent(outline.box(), outline);
+        ground.outlines(hole).forEach(outline -> outlines.putIfAbsent(outline.box(), outline));
       }
     }
     return List.copyOf(outlines.values());

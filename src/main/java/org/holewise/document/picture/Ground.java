@@ -2,6 +2,7 @@ package org.holewise.document.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.holewise.document.picture.BoardPicture.Dot;
 import org.holewise.document.picture.BoardPicture.Edge;
@@ -98,7 +99,7 @@ record Ground(BoardModel model, Plan plan) {
         }
       }
       for (Rail rail : model.rails()) {
-        for (int column : rail.columns()) {
+        for (int column : rail.columns().stream().filter(section::shows).toList()) {
           add(dots, new Hole(section.board(), rail.track(), column), used);
         }
       }
@@ -110,22 +111,29 @@ record Ground(BoardModel model, Plan plan) {
     plan.spot(hole).ifPresent(spot -> dots.add(new Dot(hole, spot, used.contains(hole))));
   }
 
-  /** Round the strip, or the shown part of the rail, of a hole that is drawn. */
-  Outline outline(Hole hole) {
-    Section section = plan.section(hole).orElseThrow();
-    if (!hole.rail()) {
-      String half = hole.track().compareTo("e") <= 0 ? HALVES.get(0) : HALVES.get(1);
-      return new Outline(hole, strip(section, hole.column(), half, STRIP + 3));
+  /** Round the strip, or the shown parts of the rail, of a hole that is drawn. */
+  List<Outline> outlines(Hole hole) {
+    if (hole.rail()) {
+      return plan.sections().stream()
+          .filter(section -> section.board() == hole.board())
+          .flatMap(section -> rail(section, hole).stream())
+          .toList();
     }
+    Section section = plan.section(hole).orElseThrow();
+    String half = hole.track().compareTo("e") <= 0 ? HALVES.get(0) : HALVES.get(1);
+    return List.of(new Outline(hole, strip(section, hole.column(), half, STRIP + 3)));
+  }
+
+  private Optional<Outline> rail(Section section, Hole hole) {
     Rail rail = model.rail(hole.track()).orElseThrow();
     var joined = Rails.joined(rail, hole.column()).stream().filter(section::shows).toList();
+    if (joined.isEmpty()) {
+      return Optional.empty();
+    }
     double v = plan.tracks().at(hole.track());
-    return new Outline(
-        hole,
-        Box.between(
-            plan.spot(section.at(joined.get(0)), v),
-            plan.spot(section.at(joined.get(joined.size() - 1)), v),
-            STRIP + 3));
+    Spot from = plan.spot(section.at(joined.get(0)), v);
+    Spot to = plan.spot(section.at(joined.get(joined.size() - 1)), v);
+    return Optional.of(new Outline(hole, Box.between(from, to, STRIP + 3)));
   }
 
   /** Row letters, column numbers, signs of the rails and their gaps. */

@@ -25,7 +25,7 @@ final class MeasureTexts {
         : measure;
   }
 
-  private String of(Measure measure) {
+  String of(Measure measure) {
     if (measure instanceof Measure.Volts m) {
       return messages.say("next.volts", point(m.red()), point(m.black()));
     }

@@ -11,6 +11,7 @@ import org.holewise.engine.diagnosis.NextReading;
 import org.holewise.engine.diagnosis.Place;
 import org.holewise.engine.diagnosis.Suspect;
 import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.marking.Caution;
 import org.holewise.engine.quantity.Display;
 import org.holewise.engine.quantity.Parsed;
@@ -96,6 +97,11 @@ public final class Texts {
 
   public String next(NextReading next) {
     return measures.of(next);
+  }
+
+  /** How to take a reading, whatever its condition. */
+  public String how(Measure measure) {
+    return measures.of(measure);
   }
 
   public String act(Act act) {

@@ -159,6 +159,7 @@ class BuildLinesTest {
             link f14                 | link-ends        | 1
             link f14 k14             | no-hole          | k14
             board 9000               | unknown-board    | 9000
+            meter mine               | unknown-meter    | mine
             extra watts R1.1 2 W     | extra-kind       | volts
             extra volts R1.1         | extra-points     | volts
             extra volts R1.3 f9 1 V  | no-point         | R1.3
@@ -239,7 +240,7 @@ class BuildLinesTest {
       var record =
           new BenchRecord(
               "bench-lamp",
-              "hand-4000",
+              "hand-2000",
               Optional.of(build),
               readings,
               List.of(

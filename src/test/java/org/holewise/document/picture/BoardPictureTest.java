@@ -1,6 +1,7 @@
 package org.holewise.document.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static org.holewise.document.picture.LampBench.hole;
 import static org.holewise.document.picture.LampBench.lamp;
@@ -143,6 +144,23 @@ class BoardPictureTest {
     assertThat(section.last()).isEqualTo(16);
     assertThat(section.cutBefore()).isFalse();
     assertThat(section.cutAfter()).isTrue();
+  }
+
+  @Test
+  void aLongUnusedStretchIsLeftOut() {
+    var build =
+        new Build(
+            LampBench.EXERCISE.board(),
+            List.of(placed("R1", "1", "a5", "2", "a9"), placed("D1", "a", "a40", "k", "a42")),
+            List.of(link("-a5", "-j40")));
+    BoardPicture picture =
+        BoardPicture.of(
+            build, LampBench.PARTS, Highlight.of(List.of(hole("-a5"))), View.ALONG, false);
+    assertThat(picture.sections())
+        .extracting(Section::first, Section::last)
+        .containsExactly(tuple(3, 11), tuple(38, 44));
+    assertThat(picture.wires()).hasSize(1);
+    assertThat(picture.outlines()).hasSize(1);
   }
 
   @Test
