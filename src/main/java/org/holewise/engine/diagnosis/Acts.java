@@ -23,7 +23,8 @@ final class Acts {
     Map<String, List<Task>> tasks = new LinkedHashMap<>();
     tasks.put("open-contact", List.of(new Task("press-home", 0.2), new Task("other-hole", 0.5)));
     tasks.put("poor-contact", List.of(new Task("press-home", 0.2), new Task("other-hole", 0.5)));
-    tasks.put("wrong-hole", List.of(new Task("look-at", 0.3)));
+    tasks.put("wrong-hole", List.of(new Task("move-lead", 0.3)));
+    tasks.put("leftover", List.of(new Task("take-out", 0.3)));
     tasks.put("rail-gap", List.of(new Task("bridge-gap", 0.5)));
     tasks.put("wrong-value", List.of(new Task("check-value", 0.5)));
     tasks.put("reversed", List.of(new Task("turn-round", 0.5)));

@@ -2,7 +2,6 @@ package org.holewise.engine.diagnosis;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.holewise.engine.board.Hole;
 import org.holewise.engine.diagnosis.Priors.Family;
 import org.holewise.engine.wiring.Difference;
@@ -10,8 +9,9 @@ import org.holewise.engine.wiring.Repair;
 import org.holewise.engine.wiring.Repair.Slip;
 
 /**
- * A layout that was entered wrongly and built right: what differs is really where it should be.
- * Slips to a hole near by are among the other faults of place already; these are the far ones.
+ * A layout that was entered wrongly and built right: what differs from the schematic is really as
+ * it should be. Slips to a hole near by are among the faults of place already; these are the
+ * others.
  */
 final class EntryFaults {
   /** With more differences than this the record is another circuit, not a slip of the pen. */
@@ -28,39 +28,47 @@ final class EntryFaults {
     if (scene.layout().isEmpty() || differences.isEmpty() || differences.size() > MOST) {
       return all;
     }
-    var repairs = new ArrayList<Repair>();
-    repairs.add(differences.get(0).repair());
-    repairs.addAll(differences.get(0).or());
-    for (Repair repair : repairs) {
-      place(repair)
-          .ifPresent(
-              place ->
-                  all.add(
-                      Hypothesis.of(
-                          Family.WRONG_HOLE,
-                          place,
-                          "wrong-hole",
-                          SHARE,
-                          nearest(repair),
-                          scene.wanted())));
+    boolean among = differences.size() > 1;
+    for (Difference difference : differences) {
+      all.addAll(leftOut(scene, difference.repair()));
+      all.addAll(moved(scene, difference.repair(), among));
+      difference.or().forEach(repair -> all.addAll(moved(scene, repair, among)));
     }
     return all;
   }
 
-  private static Optional<Place> place(Repair repair) {
-    if (repair instanceof Repair.MoveLead lead && lead.slip() == Slip.ELSEWHERE) {
-      return Optional.of(new Place.OfLead(lead.pin()));
+  private static List<Hypothesis> moved(Scene scene, Repair repair, boolean among) {
+    if (repair instanceof Repair.MoveLead lead && (among || lead.slip() == Slip.ELSEWHERE)) {
+      return List.of(wrongHole(scene, new Place.OfLead(lead.pin()), lead.to()));
     }
-    return repair instanceof Repair.MoveLinkEnd end && end.slip() == Slip.ELSEWHERE
-        ? Optional.of(new Place.OfLink(end.link()))
-        : Optional.empty();
+    if (repair instanceof Repair.MoveLinkEnd end && (among || end.slip() == Slip.ELSEWHERE)) {
+      return List.of(wrongHole(scene, new Place.OfLink(end.link()), end.to()));
+    }
+    return List.of();
   }
 
-  private static List<Hole> nearest(Repair repair) {
-    List<Hole> to =
-        repair instanceof Repair.MoveLead lead
-            ? lead.to()
-            : repair instanceof Repair.MoveLinkEnd end ? end.to() : List.of();
-    return to.stream().limit(1).toList();
+  private static Hypothesis wrongHole(Scene scene, Place place, List<Hole> to) {
+    return Hypothesis.of(
+        Family.WRONG_HOLE,
+        place,
+        "wrong-hole",
+        SHARE,
+        to.stream().limit(1).toList(),
+        scene.wanted());
+  }
+
+  /** A link or a part that is on the board and not on the record. */
+  private static List<Hypothesis> leftOut(Scene scene, Repair repair) {
+    if (repair instanceof Repair.AddLink add && !add.from().isEmpty() && !add.to().isEmpty()) {
+      var ends = List.of(add.from().get(0), add.to().get(0));
+      return List.of(leftOut(scene, new Place.OfStrips(ends.get(0), ends.get(1)), ends));
+    }
+    return repair instanceof Repair.PlacePart part
+        ? List.of(leftOut(scene, new Place.OfPart(part.ref()), List.of()))
+        : List.of();
+  }
+
+  private static Hypothesis leftOut(Scene scene, Place place, List<Hole> holes) {
+    return Hypothesis.of(Family.TOUCHING, place, "leftover", SHARE, holes, scene.wanted());
   }
 }

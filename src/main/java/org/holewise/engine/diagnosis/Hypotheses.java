@@ -28,6 +28,12 @@ final class Hypotheses {
           SupplyFaults::reversed,
           MeterFaults::ofReadings);
 
+  /** Hypotheses times the cube of the leads that are worth a second or two. */
+  private static final double WORK = 6.4e9;
+
+  /** So many are looked at, however large the circuit. */
+  private static final int LEAST = 300;
+
   private Hypotheses() {}
 
   /** A hypothesis and its prior probability; nothing wrong has none of the families. */

@@ -1,6 +1,7 @@
 package org.holewise.engine.diagnosis;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +25,9 @@ final class PartFaults {
 
   /** A value that the kit holds is taken for another more often than a band is misread. */
   private static final double FROM_KIT = 3;
+
+  /** Of a large kit the values nearest by ratio: those are the ones that are mistaken. */
+  private static final int MOST_FROM_KIT = 8;
 
   private static final List<String> TRANSISTORS = List.of("npn", "pnp");
 
@@ -61,9 +65,11 @@ final class PartFaults {
   private static Map<Double, Double> values(Scene scene, Part part) {
     double ohms = scene.record().value(part.ref(), "ohms");
     Map<Double, Double> values = new LinkedHashMap<>();
-    for (double other : kit(scene)) {
-      values.put(other, FROM_KIT);
-    }
+    kit(scene).stream()
+        .filter(other -> other != ohms)
+        .sorted(Comparator.comparingDouble(other -> Math.abs(StrictMath.log(other / ohms))))
+        .limit(MOST_FROM_KIT)
+        .forEach(other -> values.put(other, FROM_KIT));
     for (double[] decade : DECADES) {
       values.putIfAbsent(preferred(ohms * decade[0]), decade[1]);
     }

@@ -26,6 +26,9 @@ final class Cautions {
   /** A source that delivers this much is as good as shorted on a breadboard (A). */
   private static final double SHORT = 1;
 
+  /** Part of its voltage below which a source is as good as shorted. */
+  private static final double COLLAPSED = 0.1;
+
   private Cautions() {}
 
   static List<Caution> of(Assembly assembly) {
@@ -53,7 +56,7 @@ final class Cautions {
 
   private static List<Caution> ofPart(Part part, OperatingPoint point) {
     var all = new ArrayList<Caution>();
-    if (part.kind().source() && delivered(part, point) >= SHORT) {
+    if (part.kind().source() && (delivered(part, point) >= SHORT || collapsed(part, point))) {
       all.add(new Caution("supply-shorted", part.ref(), List.of(part.ref())));
     }
     for (Limit limit : part.kind().limits(part)) {
@@ -91,6 +94,16 @@ final class Cautions {
       most = Math.max(most, Math.abs(point.current(pin)));
     }
     return most;
+  }
+
+  /** Whether a source's current limit holds its voltage down to almost nothing. */
+  private static boolean collapsed(Part source, OperatingPoint point) {
+    double volts = source.fields().number("volts", 0);
+    List<Pin> pins = source.pins();
+    return volts > 0
+        && pins.size() == 2
+        && Math.abs(point.volts(new Point.AtPin(pins.get(0)), new Point.AtPin(pins.get(1))))
+            < COLLAPSED * volts;
   }
 
   /** Greatest difference between two nets (V). */

@@ -3,12 +3,17 @@ package org.holewise.engine.marking;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.holewise.engine.board.Finding;
 import org.holewise.engine.board.Placed;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.part.Part;
+import org.holewise.engine.quantity.Colour;
+import org.holewise.engine.quantity.ColourCode;
+import org.holewise.engine.quantity.LetterCode;
 import org.holewise.engine.quantity.Parsed;
 import org.holewise.engine.quantity.QuantityText;
 import org.holewise.engine.quantity.Unit;
@@ -33,16 +38,36 @@ record MarkedValues(Map<String, Double> ohms, List<Finding> findings) {
         continue;
       }
       String at = "/build/placed/" + i + "/marked";
-      if (QuantityText.parse(text, Unit.OHM) instanceof Parsed.Value value && value.si() > 0) {
-        if (differs(part.get(), value.si())) {
-          otherwise.put(part.get().ref(), value.si());
-          findings.add(Finding.of(at, "marked-otherwise", part.get().ref(), text));
-        }
-      } else {
+      OptionalDouble marked = ohms(text);
+      if (marked.isEmpty()) {
         findings.add(Finding.of(at, "marked-unreadable", part.get().ref(), text));
+      } else if (differs(part.get(), marked.getAsDouble())) {
+        otherwise.put(part.get().ref(), marked.getAsDouble());
+        findings.add(Finding.of(at, "marked-otherwise", part.get().ref(), text));
       }
     }
     return new MarkedValues(otherwise, findings);
+  }
+
+  /** A value, a letter code with or without its tolerance, or the colours of the bands in words. */
+  private static OptionalDouble ohms(String text) {
+    if (QuantityText.parse(text, Unit.OHM) instanceof Parsed.Value value) {
+      return value.si() > 0 ? OptionalDouble.of(value.si()) : OptionalDouble.empty();
+    }
+    var coded = LetterCode.read(text).filter(code -> code.unit() == Unit.OHM);
+    if (coded.isPresent()) {
+      return OptionalDouble.of(coded.get().value());
+    }
+    var bands = new ArrayList<Colour>();
+    for (String word : text.strip().toUpperCase(Locale.ROOT).split("[ ,-]+", -1)) {
+      for (Colour colour : Colour.values()) {
+        if (colour.name().equals(word)) {
+          bands.add(colour);
+        }
+      }
+    }
+    var resistor = ColourCode.read(bands).resistor();
+    return resistor.isPresent() ? OptionalDouble.of(resistor.get().ohms()) : OptionalDouble.empty();
   }
 
   private static boolean differs(Part part, double marked) {

@@ -3,6 +3,7 @@ package org.holewise.engine.marking;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Set;
 import org.holewise.engine.board.Finding;
 import org.holewise.engine.diagnosis.Place;
@@ -139,6 +140,24 @@ class MarkingTest {
     Mark mark = mark(draft.record());
     assertThat(mark.cautions()).extracting(Caution::kind).contains("supply-shorted");
     assertThat(mark.readings()).hasSize(LAMP.readings().size());
+  }
+
+  @Test
+  void aPartMarkedOtherwiseIsThePartThatIsJudged() {
+    for (String marked : List.of("680R", "680 Ω", "680RJ", "blue grey brown gold")) {
+      BenchRecord record = Samples.read(LAMP, Samples.lampBuild(LAMP));
+      Mark mark = mark(Transformed.marked(record, "R1", marked));
+      assertThat(mark.findings()).extracting(Finding::kind).contains("marked-otherwise");
+      assertThat(mark.readings().get(3).verdict()).as(marked).isEqualTo(Verdict.OUTSIDE);
+    }
+    for (String marked : List.of("330R", "0.33k", "orange orange brown gold")) {
+      BenchRecord record = Samples.read(LAMP, Samples.lampBuild(LAMP));
+      assertThat(mark(Transformed.marked(record, "R1", marked)).marks().total()).isEqualTo(100);
+    }
+    BenchRecord record = Samples.read(LAMP, Samples.lampBuild(LAMP));
+    assertThat(mark(Transformed.marked(record, "R1", "pink")).findings())
+        .extracting(Finding::kind)
+        .containsExactly("marked-unreadable");
   }
 
   @Test

@@ -89,6 +89,19 @@ final class Transformed {
     return with(record, new Build(build.board(), placed, build.links()));
   }
 
+  static BenchRecord marked(BenchRecord record, String ref, String text) {
+    Build build = record.build().orElseThrow();
+    List<Placed> placed =
+        build.placed().stream()
+            .map(
+                part ->
+                    part.ref().equals(ref)
+                        ? new Placed(ref, part.holes(), part.pin1(), java.util.Optional.of(text))
+                        : part)
+            .toList();
+    return with(record, new Build(build.board(), placed, build.links()));
+  }
+
   static BenchRecord with(BenchRecord record, Build build) {
     return new BenchRecord(
         record.exercise(),
