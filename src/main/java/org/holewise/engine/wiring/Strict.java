@@ -1,11 +1,13 @@
 package org.holewise.engine.wiring;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /**
  * Single repairs where links that change no net must go as well: those of {@link Singles}, and
@@ -44,38 +46,44 @@ final class Strict {
     return choices;
   }
 
-  /** The nets being right: links removed, ends and leads moved to where a link leads to no pin. */
+  /**
+   * The nets being right: links removed, leads moved to where a link ends, ends moved to strips in
+   * use. The nets may come out right in another way then.
+   */
   private void rid() {
     int[] nets = singles.nets();
-    for (int pin = 0; pin < layout.pin().length && nets.length > 0; pin++) {
+    if (nets.length == 0) {
+      return;
+    }
+    for (int pin = 0; pin < layout.pin().length; pin++) {
       int strip = layout.pin()[pin];
       if (strip >= 0 && !layout.fixedPin()[pin]) {
-        keep(new Choice.Lead(pin, nets[strip], nets[strip], ends(nets, strip)));
+        keep(new Choice.Lead(pin, nets[strip], nets[strip], but(strip, nets, layout.end())));
       }
     }
-    for (int link = 0; link < layout.links() && nets.length > 0; link++) {
-      for (int end = 0; end < 2; end++) {
-        int strip = layout.end()[2 * link + end];
-        if (!layout.fixedEnd()[2 * link + end]) {
-          int net = strip < 0 ? -1 : nets[strip];
-          keep(new Choice.End(link, end, net, net, ends(nets, strip)));
-          if (end == 1) {
-            keep(new Choice.Remove(link, net, -1));
-          }
+    int[] used =
+        IntStream.concat(Arrays.stream(layout.pin()), Arrays.stream(layout.end())).toArray();
+    for (int end = 0; end < layout.end().length; end++) {
+      int strip = layout.end()[end];
+      int net = strip < 0 ? -1 : nets[strip];
+      if (!layout.fixedEnd()[end]) {
+        keep(new Choice.End(end / 2, end % 2, net, net, but(strip, nets, used)));
+        if (end % 2 == 1) {
+          keep(new Choice.Remove(end / 2, net, -1));
         }
       }
     }
   }
 
-  /** Strips of a strip's net at which links end. */
-  private Map<Integer, Integer> ends(int[] nets, int strip) {
-    var ends = new LinkedHashMap<Integer, Integer>();
-    for (int end : layout.end()) {
-      if (end >= 0 && strip >= 0 && end != strip && nets[end] == nets[strip]) {
-        ends.put(end, nets[end]);
+  /** Strips with their nets, but for one. */
+  private static Map<Integer, Integer> but(int strip, int[] nets, int[] strips) {
+    var others = new LinkedHashMap<Integer, Integer>();
+    for (int other : strips) {
+      if (other >= 0 && other != strip) {
+        others.put(other, nets[other]);
       }
     }
-    return ends;
+    return others;
   }
 
   /** Keeps of a choice what makes the layout right. */
@@ -101,17 +109,21 @@ final class Strict {
     }
   }
 
+  /** Strips of one side that go with the same strips of the other are one choice. */
   private void keep(Choice.Add add) {
-    int one = add.from().keySet().iterator().next();
-    int other = add.to().keySet().iterator().next();
-    var to = rid(add.to(), strip -> new Fix.Add(one, strip));
-    var from =
-        rid(
-            add.from(),
-            strip -> new Fix.Add(strip, to.keySet().stream().findFirst().orElse(other)));
-    if (!to.isEmpty() && !from.isEmpty()) {
-      choices.add(new Choice.Add(add.net(), from, to));
-    }
+    var sides = new LinkedHashMap<Map<Integer, Integer>, Map<Integer, Integer>>();
+    add.from()
+        .forEach(
+            (from, net) -> {
+              var to = rid(add.to(), strip -> new Fix.Add(from, strip));
+              sides.computeIfAbsent(to, strips -> new LinkedHashMap<>()).put(from, net);
+            });
+    sides.forEach(
+        (to, from) -> {
+          if (!to.isEmpty()) {
+            choices.add(new Choice.Add(add.net(), from, to));
+          }
+        });
   }
 
   private Map<Integer, Integer> rid(Map<Integer, Integer> strips, IntFunction<Fix> fix) {
