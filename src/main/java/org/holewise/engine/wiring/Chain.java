@@ -14,7 +14,7 @@ import java.util.List;
  */
 record Chain(List<Integer> places, int[] in, int[] out, int[] near) {
 
-  /** The longest chains of at least two parts; closed rings are left as they are. */
+  /** The longest chains of at least two parts; a closed ring is one that ends where it begins. */
   static List<Chain> of(Terminals t) {
     var chains = new ArrayList<Chain>();
     var walked = new boolean[t.parts.size()];
@@ -22,14 +22,17 @@ record Chain(List<Integer> places, int[] in, int[] out, int[] near) {
       if (!walked[part] && fits(t, part)) {
         for (int terminal : t.terminals(part)) {
           if (!walked[part] && next(t, part, terminal) < 0) {
-            var chain = walk(t, part, terminal, walked);
-            if (chain.places.size() > 1) {
-              chains.add(chain);
-            }
+            chains.add(walk(t, part, terminal, walked));
           }
         }
       }
     }
+    for (int part = 0; part < walked.length; part++) {
+      if (!walked[part] && fits(t, part)) {
+        chains.add(walk(t, part, t.terminals(part)[0], walked));
+      }
+    }
+    chains.removeIf(chain -> chain.places.size() < 2);
     return chains;
   }
 

@@ -52,7 +52,7 @@ final class Joints {
       piecesOf.add(new ArrayList<>());
     }
     var seen = new boolean[label.length];
-    for (int strip : way.used) {
+    for (int strip : way.strips.used) {
       int root = pieces.find(strip);
       if (way.label[strip] >= 0 && !seen[root]) {
         seen[root] = true;
@@ -178,7 +178,7 @@ final class Joints {
   /** Every strip of a piece, those without pins included. */
   Map<Integer, Integer> strips(int piece) {
     var strips = new LinkedHashMap<Integer, Integer>();
-    for (int strip : way.used) {
+    for (int strip : way.strips.used) {
       if (pieces.find(strip) == pieces.find(piece)) {
         strips.put(strip, label[strip]);
       }

@@ -15,20 +15,20 @@ final class Labels {
   Labels(Search way) {
     this.way = way;
     full = way.label.clone();
-    int[] oneLabel = new int[way.used.length];
+    int[] oneLabel = new int[way.strips.used.length];
     Arrays.fill(oneLabel, -1);
-    for (int strip : way.used) {
+    for (int strip : way.strips.used) {
       if (full[strip] >= 0) {
         oneLabel[way.linked.island[strip]] = full[strip];
       }
     }
-    for (int strip : way.used) {
+    for (int strip : way.strips.used) {
       if (full[strip] < 0 && way.linked.netsAround(strip) == 1) {
         full[strip] = oneLabel[way.linked.island[strip]];
       }
     }
     open =
-        Arrays.stream(way.used)
+        Arrays.stream(way.strips.used)
             .filter(strip -> full[strip] < 0 && way.linked.netsAround(strip) > 1)
             .toArray();
   }

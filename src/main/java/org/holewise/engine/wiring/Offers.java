@@ -2,6 +2,7 @@ package org.holewise.engine.wiring;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -124,19 +125,11 @@ final class Offers {
   /** Free holes: those of one strip, then those in nets, then others; the nearest first in each. */
   private List<Hole> holes(Map<Integer, Integer> strips, Hole near, int first) {
     var ownNets = inNets(strips);
-    var holes = new ArrayList<Hole>();
-    var nearest = ground.free(ownNets.isEmpty() ? strips.keySet() : ownNets, near);
-    boolean already = nearest.isEmpty() || strip(nearest.get(0)) == first;
-    if (!already && strips.containsKey(first)) {
-      holes.addAll(ground.free(List.of(first), near));
-      nearest.stream().filter(hole -> strip(hole) != first).forEach(holes::add);
-    } else {
-      holes.addAll(nearest);
-    }
-    if (!ownNets.isEmpty()) {
-      var others =
-          strips.keySet().stream().filter(s -> s != first && !ownNets.contains(s)).toList();
-      holes.addAll(ground.free(others, near));
+    var holes = new ArrayList<>(ground.free(ownNets, near));
+    holes.addAll(
+        ground.free(strips.keySet().stream().filter(s -> !ownNets.contains(s)).toList(), near));
+    if (!holes.isEmpty() && strip(holes.get(0)) != first) {
+      holes.sort(Comparator.comparing(hole -> strip(hole) != first));
     }
     return holes;
   }

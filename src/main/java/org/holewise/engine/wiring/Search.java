@@ -2,10 +2,7 @@ package org.holewise.engine.wiring;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
-import org.holewise.engine.netlist.DisjointSets;
 
 /**
  * Finds the ways to repair a layout with at most so many repairs, by depth first with bounds.
@@ -57,11 +54,9 @@ final class Search {
   /** Terminals in no strip that belong to a net with others. */
   final boolean[] loose;
 
-  final int[] used;
+  final Strips strips;
   final Islands linked;
   private final Islands joined;
-  private final int[][] pinsIn;
-  private final int[][] votes;
   private final boolean[] decided;
   private final boolean[] taken;
   private final int[] slots;
@@ -85,33 +80,13 @@ final class Search {
     decided = new boolean[t.parts.size()];
     taken = new boolean[t.parts.size()];
     slots = wanted.slots.clone();
-    pinsIn = pinsIn(t);
-    used = used();
-    var sets = new DisjointSets(layout.strips());
-    for (int link = 0; link < layout.links(); link++) {
-      int from = layout.end()[2 * link];
-      int to = layout.end()[2 * link + 1];
-      if (from >= 0 && to >= 0) {
-        sets.union(from, to);
-      }
-    }
-    int nets = t.size.length;
-    linked = new Islands(sets, used, layout.strips(), nets);
-    for (int[] twins : t.pinsOf) {
-      for (int pin : twins) {
-        int one = layout.pin()[pin];
-        int other = layout.pin()[twins[0]];
-        if (one >= 0 && other >= 0) {
-          sets.union(one, other);
-        }
-      }
-    }
-    joined = new Islands(sets, used, layout.strips(), nets);
+    strips = new Strips(wanted, layout);
+    linked = strips.islands(false);
+    joined = strips.islands(true);
     for (int part = 0; part < decided.length; part++) {
       decided[part] = layout.parts()[part] != Layout.Presence.PLACED;
       open += decided[part] ? 0 : 1;
     }
-    votes = votes();
   }
 
   /**
@@ -145,6 +120,15 @@ final class Search {
     nodes = Math.min(nodes, limit);
   }
 
+  boolean decided(int part) {
+    return decided[part];
+  }
+
+  /** Whether an option's place or slot is used up. */
+  boolean gone(Option option) {
+    return taken[option.place()] || slots[option.slot()] == 0;
+  }
+
   int moved() {
     return moved;
   }
@@ -161,65 +145,24 @@ final class Search {
       stop |= !new Labels(this).each(joints -> ways.found(this, joints));
       return;
     }
-    int[][] misfits = new int[decided.length][];
-    int ahead = 0;
-    int twinsAhead = 0;
-    for (int part = 0; part < decided.length; part++) {
-      if (!decided[part]) {
-        misfits[part] = misfits(part);
-        ahead += least(misfits[part]);
-        twinsAhead += hasTwins(part) ? least(misfits[part]) : 0;
-      }
-    }
-    int slack = bound - moved - ahead - span(twinsAhead);
+    var fits = new Fits(this);
+    int slack = bound - moved - fits.ahead - span(fits.twinsAhead);
     if (slack >= 0) {
-      decide(choose(misfits, slack), misfits, slack);
+      int part = fits.choose(slack);
+      decide(part, fits.misfits[part], slack);
     }
   }
 
-  /** The part with the fewest options within the slack, then with the fewest that fit best. */
-  private int choose(int[][] misfits, int slack) {
-    int best = -1;
-    long bestKey = Long.MAX_VALUE;
-    for (int part = 0; part < decided.length; part++) {
-      if (!decided[part]) {
-        int least = least(misfits[part]);
-        long within = 0;
-        long fitting = 0;
-        for (int misfit : misfits[part]) {
-          within += misfit <= least + slack ? 1 : 0;
-          fitting += misfit == least ? 1 : 0;
-        }
-        long key = (within * 1000 + fitting) * 1000 + openPins(part);
-        if (key < bestKey) {
-          bestKey = key;
-          best = part;
-        }
-      }
-    }
-    return best;
-  }
-
-  private int openPins(int part) {
-    int count = 0;
-    for (int pin = first(part); pin < first(part + 1); pin++) {
-      int strip = layout.pin()[pin];
-      count += strip >= 0 && label[strip] < 0 ? 1 : 0;
-    }
-    return count;
-  }
-
-  private void decide(int part, int[][] misfits, int slack) {
-    int[] own = misfits[part];
-    int least = least(own);
+  private void decide(int part, int[] misfits, int slack) {
+    int least = Fits.least(misfits);
     decided[part] = true;
     open--;
     var tried = new ArrayList<Integer>();
     int most = Math.min(least + slack, first(part + 1) - first(part));
     for (int misfit = least; misfit <= most && !stop; misfit++) {
-      for (int i = 0; i < own.length && !stop; i++) {
+      for (int i = 0; i < misfits.length && !stop; i++) {
         Option option = wanted.options[part][i];
-        if (own[i] == misfit && !coveredBySwap(option.place(), tried)) {
+        if (misfits[i] == misfit && !coveredBySwap(option.place(), tried)) {
           taken[option.place()] = true;
           slots[option.slot()]--;
           pins(part, option, 0);
@@ -251,7 +194,7 @@ final class Search {
       }
     }
     for (int net : swap.nets()) {
-      for (int strip : used) {
+      for (int strip : strips.used) {
         if (label[strip] == net) {
           return false;
         }
@@ -278,7 +221,7 @@ final class Search {
       } else {
         move(part, option, i);
       }
-    } else if (outvoted(strip, net)) {
+    } else if (strips.outvoted(strip, net)) {
       move(part, option, i);
       stay(part, option, i);
     } else {
@@ -348,7 +291,7 @@ final class Search {
 
   /** Whether a pin of that net has moved out of the strip. */
   private boolean left(int strip, int net) {
-    for (int pin : pinsIn[strip]) {
+    for (int pin : strips.pinsIn[strip]) {
       if (state[pin] == MOVES && want[pin] == net) {
         return true;
       }
@@ -361,92 +304,7 @@ final class Search {
     return Math.max(linked.toCut(), joined.toJoin() - movedTwins - twinsAhead);
   }
 
-  private boolean hasTwins(int part) {
-    Terminals t = wanted.terminals;
-    return t.terminals(part).length < t.firstPin[part + 1] - t.firstPin[part];
-  }
-
-  /** For each option of a part, the pins that must move; beyond reach where it is not to be had. */
-  private int[] misfits(int part) {
-    Option[] options = wanted.options[part];
-    int[] misfits = new int[options.length];
-    for (int i = 0; i < options.length; i++) {
-      Option option = options[i];
-      misfits[i] = taken[option.place()] || slots[option.slot()] == 0 ? NOT_TO_BE_HAD : 0;
-      for (int j = 0; j < option.want().length; j++) {
-        int strip = layout.pin()[first(part) + j];
-        if (strip >= 0 && label[strip] >= 0 && label[strip] != option.want()[j]) {
-          misfits[i]++;
-        }
-      }
-    }
-    return misfits;
-  }
-
-  private static final int NOT_TO_BE_HAD = 10_000;
-
-  private static int least(int[] numbers) {
-    int least = NOT_TO_BE_HAD;
-    for (int number : numbers) {
-      least = Math.min(least, number);
-    }
-    return least;
-  }
-
-  /** Whether more pins of a strip may want some other net than this one. */
-  private boolean outvoted(int strip, int net) {
-    int[] own = votes[strip];
-    for (int other = 0; other < own.length; other++) {
-      if (own[other] > own[net]) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** How many pins of each strip may want each net. */
-  private int[][] votes() {
-    int nets = wanted.terminals.size.length;
-    var all = new int[layout.strips()][];
-    for (int strip : used) {
-      all[strip] = new int[nets];
-      for (int pin : pinsIn[strip]) {
-        int part = wanted.terminals.part(pin);
-        int own = pin - first(part);
-        int vote = strip;
-        Arrays.stream(wanted.options[part])
-            .mapToInt(option -> option.want()[own])
-            .distinct()
-            .forEach(net -> all[vote][net]++);
-      }
-    }
-    return all;
-  }
-
   private int first(int part) {
     return wanted.terminals.firstPin[part];
-  }
-
-  private int[][] pinsIn(Terminals t) {
-    var in = new ArrayList<List<Integer>>();
-    IntStream.range(0, layout.strips()).forEach(strip -> in.add(new ArrayList<>()));
-    for (int pin = 0; pin < t.pins.size(); pin++) {
-      if (layout.pin()[pin] >= 0) {
-        in.get(layout.pin()[pin]).add(pin);
-      }
-    }
-    return in.stream()
-        .map(pins -> pins.stream().mapToInt(Integer::intValue).toArray())
-        .toArray(int[][]::new);
-  }
-
-  private int[] used() {
-    return IntStream.concat(Arrays.stream(layout.pin()), Arrays.stream(layout.end()))
-        .filter(strip -> strip >= 0)
-        .distinct()
-        .boxed()
-        .sorted(Comparator.naturalOrder())
-        .mapToInt(Integer::intValue)
-        .toArray();
   }
 }

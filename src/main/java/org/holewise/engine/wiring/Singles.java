@@ -198,7 +198,7 @@ final class Singles {
   /** Whether a strip is still joined to every strip of its piece in which a pin stays. */
   private static boolean holds(Joints joints, int net, int strip, DisjointSets rest) {
     boolean any = false;
-    for (int pinned : joints.way.used) {
+    for (int pinned : joints.way.strips.used) {
       if (joints.way.label[pinned] == net
           && joints.pieces.find(pinned) == joints.pieces.find(strip)) {
         any = true;

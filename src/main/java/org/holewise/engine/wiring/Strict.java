@@ -19,12 +19,17 @@ final class Strict {
   private final int nodes;
   private final Singles singles;
   private final List<Choice> choices = new ArrayList<>();
+  private final int[] used;
 
   private Strict(Wanted wanted, Layout layout, int nodes) {
     this.wanted = wanted;
     this.layout = layout;
     this.nodes = nodes;
     singles = Singles.of(wanted, layout, nodes);
+    used =
+        IntStream.concat(Arrays.stream(layout.pin()), Arrays.stream(layout.end()))
+            .distinct()
+            .toArray();
   }
 
   static Strict of(Wanted wanted, Layout layout, int nodes) {
@@ -47,8 +52,8 @@ final class Strict {
   }
 
   /**
-   * The nets being right: links removed, leads moved to where a link ends, ends moved to strips in
-   * use. The nets may come out right in another way then.
+   * The nets being right: links removed, leads moved to where a link ends (twins anywhere), ends
+   * moved to strips in use. The nets may come out right in another way then.
    */
   private void rid() {
     int[] nets = singles.nets();
@@ -58,11 +63,15 @@ final class Strict {
     for (int pin = 0; pin < layout.pin().length; pin++) {
       int strip = layout.pin()[pin];
       if (strip >= 0 && !layout.fixedPin()[pin]) {
-        keep(new Choice.Lead(pin, nets[strip], nets[strip], but(strip, nets, layout.end())));
+        var to = but(strip, nets, layout.end());
+        if (wanted.terminals.pinsOf[wanted.terminals.terminal[pin]].length > 1) {
+          IntStream.range(0, layout.strips())
+              .filter(other -> !used(other))
+              .forEach(other -> to.put(other, -1));
+        }
+        keep(new Choice.Lead(pin, nets[strip], nets[strip], to));
       }
     }
-    int[] used =
-        IntStream.concat(Arrays.stream(layout.pin()), Arrays.stream(layout.end())).toArray();
     for (int end = 0; end < layout.end().length; end++) {
       int strip = layout.end()[end];
       int net = strip < 0 ? -1 : nets[strip];
@@ -126,15 +135,26 @@ final class Strict {
         });
   }
 
+  /** The strips that do; of those that nothing touches, all do or none. */
   private Map<Integer, Integer> rid(Map<Integer, Integer> strips, IntFunction<Fix> fix) {
     var right = new LinkedHashMap<Integer, Integer>();
+    var untouched = new LinkedHashMap<Integer, Integer>();
     strips.forEach(
         (strip, net) -> {
-          if (rids(fix.apply(strip))) {
+          if (!used(strip)) {
+            untouched.put(strip, net);
+          } else if (rids(fix.apply(strip))) {
             right.put(strip, net);
           }
         });
+    if (untouched.keySet().stream().limit(1).anyMatch(strip -> rids(fix.apply(strip)))) {
+      right.putAll(untouched);
+    }
     return right;
+  }
+
+  private boolean used(int strip) {
+    return IntStream.of(used).anyMatch(other -> other == strip);
   }
 
   private boolean rids(Fix fix) {
