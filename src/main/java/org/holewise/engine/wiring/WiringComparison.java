@@ -60,8 +60,9 @@ public final class WiringComparison {
 
   private WiringReport report() {
     int passes = fixes.size() <= MOST_IMPROVED ? PASSES : 1;
-    for (int pass = 0; pass < passes && improve(); pass++) {
-      continue;
+    int pass = 0;
+    while (pass < passes && improve()) {
+      pass++;
     }
     var offered = new ArrayList<Offered>();
     for (int i = 0; i < fixes.size(); i++) {

@@ -37,7 +37,7 @@ final class Equivalents {
       exercise.parts().forEach(part -> exchange(nets, part));
       for (Part one : exercise.parts()) {
         for (Part other : exercise.parts()) {
-          if (one != other) {
+          if (!one.equals(other)) {
             trade(nets, one, other);
             inSeries(nets, one, other);
           }

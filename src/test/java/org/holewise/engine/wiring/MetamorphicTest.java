@@ -93,7 +93,7 @@ class MetamorphicTest {
           var parts = exercise.parts();
           for (Part one : parts) {
             for (Part other : parts) {
-              if (one != other && one.alike(other)) {
+              if (!one.equals(other) && one.alike(other)) {
                 return new Lab(
                     exercise,
                     refs(

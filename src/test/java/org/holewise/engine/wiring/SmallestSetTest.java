@@ -17,14 +17,12 @@ import org.holewise.engine.board.Link;
 import org.holewise.engine.board.Placed;
 import org.holewise.engine.exercise.Allow;
 import org.holewise.engine.exercise.Exercise;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * The smallest set against brute force: {@link Equivalents} knows every netlist that will do, and
  * here every single repair is tried, each lead and each end of a link in each strip.
  */
-@Tag("fast")
 class SmallestSetTest {
 
   @Test

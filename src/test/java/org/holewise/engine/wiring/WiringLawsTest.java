@@ -3,9 +3,12 @@ package org.holewise.engine.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.holewise.engine.board.Build;
+import org.holewise.engine.board.Placed;
 import org.holewise.engine.exercise.Allow;
 import org.holewise.engine.exercise.Exercise;
 import org.junit.jupiter.api.Tag;
@@ -75,8 +78,8 @@ class WiringLawsTest {
       var differences = WiringComparison.compare(exercise, build).differences();
       for (Difference difference : differences) {
         for (Repair other : difference.or()) {
-          var set = new ArrayList<Repair>(List.of(other));
-          differences.stream().filter(d -> d != difference).forEach(d -> set.add(d.repair()));
+          var set = new ArrayList<Repair>();
+          differences.forEach(d -> set.add(d.equals(difference) ? other : d.repair()));
           var done = Repairs.done(build, set);
           if (done.isPresent()) {
             tried++;
@@ -88,6 +91,34 @@ class WiringLawsTest {
       }
     }
     assertThat(tried).isGreaterThan(200);
+  }
+
+  @Test
+  void partsLeftOutLeadsInTheAirAndLinksForgottenCostOneEachAtMost() {
+    int placed = 0;
+    for (int seed = 0; seed < 300; seed++) {
+      var labs = new Labs(11_000 + seed);
+      Exercise exercise = labs.exercise(3 + seed % 7, allow(seed, true));
+      Build build = sound(labs, exercise);
+      int missing = seed % 3;
+      var parts = new ArrayList<>(build.placed());
+      for (int i = 0; i < missing; i++) {
+        parts.remove((seed + i) % parts.size());
+      }
+      var first = new LinkedHashMap<>(parts.get(0).holes());
+      first.remove(first.keySet().iterator().next());
+      parts.set(0, new Placed(parts.get(0).ref(), first, Optional.empty(), Optional.empty()));
+      var links = new ArrayList<>(build.links());
+      links.subList(0, Math.min(1, links.size())).clear();
+      var report = WiringComparison.compare(exercise, new Build(build.board(), parts, links));
+      assertThat(report.differences()).as("seed %s", seed).hasSizeBetween(missing, missing + 2);
+      assertThat(report.differences())
+          .filteredOn(difference -> difference.repair() instanceof Repair.PlacePart)
+          .hasSize(missing)
+          .allSatisfy(difference -> assertThat(difference.or()).isEmpty());
+      placed += missing;
+    }
+    assertThat(placed).isGreaterThan(200);
   }
 
   @Test
