@@ -23,6 +23,10 @@ final class ExerciseShape {
   static final ChoiceShape BOARDS = new ChoiceShape(BoardModels.names(), "unknown-board");
   static final ChoiceShape METERS = new ChoiceShape(Meters.names(), "unknown-meter");
   static final String USUAL_METER = "hand-2000";
+
+  /** A mark of more would take longer than anybody waits; a board holds no more. */
+  static final int MOST_PARTS = 60;
+
   private static final TextShape<String> NAME = TextShape.line(40);
 
   static final Member<String> SLUG =
@@ -40,7 +44,8 @@ final class ExerciseShape {
   static final Member<String> METER =
       Member.optional("meter", METERS, "The meter model.").otherwise(USUAL_METER);
   static final Member<List<Spotted<DeclaredPart>>> PARTS =
-      Member.required("parts", new ListShape<>(new PartShape(), 1, 100, false), "The parts.");
+      Member.required(
+          "parts", new ListShape<>(new PartShape(), 1, MOST_PARTS, false), "The parts.");
   static final Member<Map<String, Spotted<List<Spotted<Pin>>>>> NETS =
       Member.required(
           "nets",

@@ -29,10 +29,10 @@ final class Hypotheses {
           MeterFaults::ofReadings);
 
   /** Hypotheses times the cube of the leads that are worth a second or two. */
-  private static final double WORK = 6.4e9;
+  private static final double WORK = 8e8;
 
   /** So many are looked at, however large the circuit. */
-  private static final int LEAST = 300;
+  private static final int LEAST = 100;
 
   private Hypotheses() {}
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.holewise.engine.diagnosis.FaultFinder.Group;
 import org.holewise.engine.diagnosis.FaultFinder.Weighted;
 import org.holewise.engine.exercise.Condition;
@@ -28,6 +29,7 @@ final class NextQuestion {
   /** Hypotheses less likely than this do not decide which reading is asked for. */
   private static final double NEGLIGIBLE = 5e-4;
 
+  private static final int MOST_CANDIDATES = 150;
   private static final int CANDIDATES = 12;
   private static final int HYPOTHESES = 40;
 
@@ -84,7 +86,7 @@ final class NextQuestion {
       return Optional.empty();
     }
     List<Asked> promising =
-        candidates().stream()
+        affordable(candidates()).stream()
             .map(this::asked)
             .flatMap(Optional::stream)
             .sorted(Comparator.comparingDouble(Asked::rough).reversed())
@@ -100,6 +102,12 @@ final class NextQuestion {
       }
     }
     return best;
+  }
+
+  /** Of more candidates than are worth the time, evenly many along the parts. */
+  private static List<Candidate> affordable(List<Candidate> all) {
+    int step = 1 + all.size() / MOST_CANDIDATES;
+    return IntStream.iterate(0, i -> i < all.size(), i -> i + step).mapToObj(all::get).toList();
   }
 
   private List<Candidate> candidates() {
