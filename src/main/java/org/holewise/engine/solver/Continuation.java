@@ -18,6 +18,9 @@ final class Continuation {
   /** A conductance below this changes nothing that the last search could not put right (S). */
   private static final double NO_CONDUCTANCE = 1e-20;
 
+  /** Down to this a leak outweighs the rounding of what junctions leak themselves (S). */
+  private static final double LEAST_LEAK = 1e-12;
+
   private final Newton newton;
   private final Equations equations;
 
@@ -38,7 +41,11 @@ final class Continuation {
       return true;
     }
     newton.exact = true;
-    return afresh(x) || byConductance(x) || bySources(x) || byTime(x);
+    if (afresh(x)) {
+      return true;
+    }
+    newton.met = true;
+    return byConductance(x) || bySources(x) || byTime(x);
   }
 
   private boolean afresh(double[] x) {
@@ -66,10 +73,13 @@ final class Continuation {
     double g = 1;
     double ratio = 10;
     boolean first = true;
-    while (g > NO_CONDUCTANCE) {
+    while (g > LEAST_LEAK || g > NO_CONDUCTANCE && newton.determined()) {
       equations.leak = g;
       if (newton.search(x, first, TURNS)) {
         first = false;
+        if (newton.holdsWithoutLeak(x)) {
+          return last(x);
+        }
         System.arraycopy(x, 0, good, 0, x.length);
         ratio = Math.min(ratio * 2, 100);
       } else {

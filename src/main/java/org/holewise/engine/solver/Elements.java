@@ -95,6 +95,18 @@ final class Elements {
     circuit.outside.forEach(edit -> add(edit, spots));
   }
 
+  /** More than any two nodes can be apart: all sources in a row, all feeds through 1 GΩ (V). */
+  double reach() {
+    double volts = 1;
+    for (Source source : sources) {
+      volts += source.volts;
+    }
+    for (Feed feed : feeds) {
+      volts += Math.abs(feed.amps()) / Nodes.FLOATING;
+    }
+    return volts;
+  }
+
   private void add(Circuit circuit, Spots spots, int part) {
     Stamp stamp = circuit.mounted[part].stamp();
     int[] slots = circuit.mounted[part].slots();

@@ -231,13 +231,38 @@ final class Equations {
     return edge > 0 ? 1 : -1;
   }
 
+  /** Whether voltages that rounding leaves open by more than so much (V) are among the unknowns. */
+  boolean open(double volts) {
+    for (int k = 0; k < nodes.count; k++) {
+      if (Math.ulp(size[k]) > volts * hold(k)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What holds the voltage of an edge: the conductance across it, or a source along it (S). */
+  private double hold(int edge) {
+    for (int k = 0; k < sources.length; k++) {
+      boolean along = sources[k].length == 1 && row(sources[k][0]) == edge;
+      if (along && !elements.sources.get(k).limiting) {
+        return Double.MAX_VALUE;
+      }
+    }
+    return Math.abs(matrix.data[edge * n + edge]);
+  }
+
   /**
    * Makes a singular matrix regular: a little conductance along every edge, a little resistance in
    * the sources. The residual stays as it is, so what is found then still solves the equations.
    */
   void regularise() {
     for (int k = 0; k < n; k++) {
-      matrix.data[k * n + k] += k < nodes.count ? 1e-12 : -1e-6;
+      if (k < nodes.count) {
+        matrix.data[k * n + k] += 1e-12;
+      } else if (!elements.sources.get(k - nodes.count).limiting) {
+        matrix.data[k * n + k] -= 1e-6;
+      }
     }
   }
 }

@@ -19,6 +19,7 @@ final class Factors {
 
   private final int n;
   private final double[] scale;
+  private double weakest = 1;
   private final LUDecompositionAlt_DDRM lu = new LUDecompositionAlt_DDRM();
 
   Factors(int n) {
@@ -51,12 +52,21 @@ final class Factors {
 
   private boolean pivots() {
     double[] a = lu.getLU().data;
+    int[] pivot = lu.getPivot();
+    weakest = Double.MAX_VALUE;
     for (int k = 0; k < n; k++) {
-      if (!(Math.abs(a[k * n + k]) > LEAST_PIVOT)) {
+      double size = Math.abs(a[k * n + k]);
+      if (!(size > LEAST_PIVOT)) {
         return false;
       }
+      weakest = Math.min(weakest, size / scale[pivot[k]]);
     }
     return true;
+  }
+
+  /** The smallest pivot, in the unit of its row. */
+  double weakest() {
+    return weakest;
   }
 
   /** Replaces a right-hand side by the solution. */

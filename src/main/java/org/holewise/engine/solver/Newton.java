@@ -26,6 +26,9 @@ final class Newton {
   /** Nodes that move less no longer need their devices to be held back (V). */
   private static final double SETTLED = 1e-6;
 
+  /** Voltages that rounding leaves open by more than this are not found, only met (V). */
+  private static final double OPEN = 1e-10;
+
   /** By how much a limit may be passed before it counts; a share. */
   private static final double LIMIT_SLACK = 1e-12;
 
@@ -36,6 +39,11 @@ final class Newton {
   final Factors factors;
   private final DMatrixRMaj scaled;
   private final double[] step;
+  private final double reach;
+  private boolean clipped;
+
+  /** Whether equations that hold are enough, where rounding leaves voltages open. */
+  boolean met;
 
   /** Whether the unknowns follow the strongest tree, turn by turn, or are plain node voltages. */
   boolean exact;
@@ -45,6 +53,7 @@ final class Newton {
     factors = new Factors(equations.n);
     scaled = new DMatrixRMaj(equations.n, equations.n);
     step = new double[equations.n];
+    reach = 2 * equations.elements.reach();
   }
 
   /**
@@ -64,19 +73,37 @@ final class Newton {
         equations.along(Tree.strongest(equations.weights()));
       }
       equations.assemble(x);
-      boolean holds = exact && !held && holds();
-      if (!stepFrom(x)) {
+      boolean holds = met && !held && holds();
+      if (!factor() || !holds && !step(x)) {
         return false;
       }
-      moved = moved(x);
+      moved = holds ? 0 : moved(x);
+      held |= !holds && clipped;
       int changed = change(x, changes < FREE_CHANGES);
       changes += changed;
-      if (!held && changed == 0 && (holds || moved <= SMALL_STEP)) {
+      if (!held && changed == 0 && moved <= SMALL_STEP) {
         evaluate(x, false);
-        return true;
+        return met || determined() || !exact && exactly(x, most);
       }
     }
     return false;
+  }
+
+  /** Whether a point that was found with a leak solves the true equations to rounding. */
+  boolean holdsWithoutLeak(double[] x) {
+    double leak = equations.leak;
+    equations.leak = 0;
+    equations.assemble(x);
+    equations.leak = leak;
+    return holds();
+  }
+
+  /** Goes on from a point that plain nodes cannot tell closely enough. */
+  private boolean exactly(double[] x, int most) {
+    exact = true;
+    boolean found = search(x, false, most);
+    exact = found;
+    return found;
   }
 
   private boolean start(double[] x) {
@@ -112,27 +139,64 @@ final class Newton {
     return true;
   }
 
-  /** Takes the step; whether there is one of finite size. */
-  private boolean stepFrom(double[] x) {
+  private boolean factor() {
     scaled.setTo(equations.matrix);
-    if (!factors.of(scaled)) {
-      equations.regularise();
-      scaled.setTo(equations.matrix);
-      if (!factors.of(scaled)) {
-        return false;
-      }
+    if (factors.of(scaled)) {
+      return true;
     }
-    boolean finite = true;
+    equations.regularise();
+    scaled.setTo(equations.matrix);
+    return factors.of(scaled);
+  }
+
+  /** Takes the step; whether it is one of finite size. */
+  private boolean step(double[] x) {
     for (int k = 0; k < equations.n; k++) {
       step[k] = -equations.residual[k];
     }
     factors.solve(step);
+    clip();
     equations.tree().sum(step);
+    boolean finite = true;
     for (int k = 0; k < equations.n; k++) {
       x[k] += step[k];
       finite &= Math.abs(x[k]) <= 1e200;
     }
+    atLimits(x);
     return finite;
+  }
+
+  /** A limit is met exactly, not to rounding of what the current was before. */
+  private void atLimits(double[] x) {
+    for (int k = 0; k < equations.elements.sources.size(); k++) {
+      Elements.Source source = equations.elements.sources.get(k);
+      if (source.limiting) {
+        x[equations.nodes.count + k] = -source.limit;
+      }
+    }
+  }
+
+  /** No edge moves further at once than all sources together would move it. */
+  private void clip() {
+    clipped = false;
+    for (int k = 0; k < equations.nodes.count; k++) {
+      if (Math.abs(step[k]) > reach) {
+        step[k] = Math.copySign(reach, step[k]);
+        clipped = true;
+      }
+    }
+  }
+
+  /** Whether rounding leaves no voltage open. */
+  boolean determined() {
+    if (exact) {
+      return !equations.open(OPEN);
+    }
+    double size = 0;
+    for (int k = 0; k < equations.nodes.count; k++) {
+      size = Math.max(size, equations.size[k]);
+    }
+    return Math.ulp(size) <= OPEN * factors.weakest();
   }
 
   /** The largest move of a node, in volts or as a share of its voltage. */

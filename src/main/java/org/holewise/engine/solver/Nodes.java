@@ -29,9 +29,9 @@ final class Nodes {
     paths = new Groups(spots.count);
     touched = new boolean[spots.count];
     connect(elements);
-    shunt(spots, elements);
     node = new int[spots.count];
     count = number(spots, elements);
+    shunt(spots, elements);
   }
 
   private void connect(Elements elements) {
@@ -52,18 +52,6 @@ final class Nodes {
     touched[metal.of(a)] = true;
     touched[metal.of(b)] = true;
     paths.join(metal.of(a), metal.of(b));
-  }
-
-  private void shunt(Spots spots, Elements elements) {
-    boolean[] done = new boolean[spots.count];
-    for (int spot = 0; spot < spots.count; spot++) {
-      boolean net = spot < spots.nets() || spot >= spots.count - spots.fresh();
-      int root = metal.of(spot);
-      if (net && touched[root] && !done[root] && floating(spot)) {
-        done[root] = true;
-        elements.resistances.add(new Elements.Resistance(root, reference, FLOATING, -1));
-      }
-    }
   }
 
   /** Numbers the nodes in the order in which the elements come, which no list of nets changes. */
@@ -102,6 +90,22 @@ final class Nodes {
     }
     roots[root] = next;
     return next + 1;
+  }
+
+  /** In the order of the nodes, so that the order of the nets makes no difference. */
+  private void shunt(Spots spots, Elements elements) {
+    int[] net = new int[count];
+    Arrays.fill(net, NONE);
+    for (int spot = 0; spot < spots.count; spot++) {
+      if (spots.isNet(spot) && node[spot] >= 0 && floating(spot)) {
+        net[node[spot]] = metal.of(spot);
+      }
+    }
+    for (int root : net) {
+      if (root >= 0) {
+        elements.resistances.add(new Elements.Resistance(root, reference, FLOATING, -1));
+      }
+    }
   }
 
   /** Number of a spot's node, {@link #NONE} where its voltage is zero without solving. */

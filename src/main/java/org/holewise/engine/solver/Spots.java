@@ -58,9 +58,9 @@ final class Spots {
     return circuit.nets();
   }
 
-  /** Fresh strips, whose spots are the last. */
-  int fresh() {
-    return fresh.size();
+  /** Whether a spot is a net or a fresh strip. */
+  boolean isNet(int spot) {
+    return spot < circuit.nets() || spot >= count - fresh.size();
   }
 
   /** Spot of a net or strip; −1 for a strip that nothing touches. */
