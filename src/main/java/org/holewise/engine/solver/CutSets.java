@@ -73,7 +73,7 @@ final class CutSets {
   }
 
   private void spread(TreeSet<Integer> reached) {
-    elements.resistances.forEach(r -> both(reached, r.a(), r.b()));
+    elements.resistances.subList(0, nodes.resistances).forEach(r -> both(reached, r.a(), r.b()));
     elements.sources.forEach(s -> both(reached, s.plus, s.minus));
     for (Elements.Law law : elements.laws) {
       for (int in = 0; in < law.spots.length; in++) {

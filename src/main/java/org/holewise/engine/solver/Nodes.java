@@ -16,6 +16,9 @@ final class Nodes {
 
   final int count;
 
+  /** How many resistances there are without the 1 GΩ of floating nets, which come last. */
+  final int resistances;
+
   private final Groups metal;
   private final Groups paths;
   private final int reference;
@@ -31,6 +34,7 @@ final class Nodes {
     connect(elements);
     node = new int[spots.count];
     count = number(spots, elements);
+    resistances = elements.resistances.size();
     shunt(spots, elements);
   }
 
