@@ -1,0 +1,96 @@
+package org.holewise.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The same request gives the same bytes: today as when it was kept, and in every JVM. */
+class GoldenMarksTest {
+
+  static List<String> names() {
+    return GoldenMarks.NAMES;
+  }
+
+  @Tag("fast")
+  @ParameterizedTest
+  @MethodSource("names")
+  void isTheMarkThatWasKept(String name) {
+    assertThat(new String(GoldenMarks.mark(name), StandardCharsets.UTF_8))
+        .isEqualTo(new String(GoldenMarks.kept(name), StandardCharsets.UTF_8));
+  }
+
+  @Tag("fast")
+  @Test
+  void thereAreTwentyAndTheyDiffer() {
+    assertThat(GoldenMarks.NAMES).hasSizeGreaterThanOrEqualTo(20).doesNotHaveDuplicates();
+    assertThat(
+            GoldenMarks.NAMES.stream()
+                .map(n -> new String(GoldenMarks.kept(n), StandardCharsets.UTF_8)))
+        .doesNotHaveDuplicates();
+  }
+
+  /** The interpreter of this Java, and every other Java that is installed beside it. */
+  static Stream<Path> javas() throws IOException {
+    Path own = Path.of(System.getProperty("java.home"));
+    var all = new ArrayList<Path>();
+    all.add(own);
+    try (var beside = Files.list(own.toRealPath().getParent())) {
+      beside
+          .filter(Files::isDirectory)
+          .filter(home -> Files.isExecutable(home.resolve("bin/java")))
+          .map(GoldenMarksTest::real)
+          .filter(home -> !home.equals(real(own)))
+          .distinct()
+          .sorted()
+          .forEach(all::add);
+    }
+    return all.stream();
+  }
+
+  private static Path real(Path home) {
+    try {
+      return home.toRealPath();
+    } catch (IOException e) {
+      return home;
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("javas")
+  void isTheSameInAnotherJvm(Path home) throws Exception {
+    String kept =
+        GoldenMarks.NAMES.stream()
+            .map(name -> new String(GoldenMarks.kept(name), StandardCharsets.UTF_8))
+            .collect(Collectors.joining("\n"));
+    assertThat(printed(home).strip()).isEqualTo(kept.strip());
+  }
+
+  private static String printed(Path home) throws Exception {
+    var process =
+        new ProcessBuilder(
+                home.resolve("bin/java").toString(),
+                "-Xint",
+                "-Dstdout.encoding=UTF-8",
+                "-Dfile.encoding=UTF-8",
+                "-Duser.language=de",
+                "-cp",
+                System.getProperty("java.class.path"),
+                GoldenMarks.class.getName())
+            .redirectErrorStream(true)
+            .start();
+    String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).as(printed).isZero();
+    return printed;
+  }
+}
