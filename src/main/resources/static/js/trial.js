@@ -108,6 +108,11 @@ document.addEventListener("click", (event) => {
 
 number();
 
+// Typed before this script was there, or put back by the browser.
+if (box.value !== box.defaultValue) {
+  check();
+}
+
 // A board that is wider than its region begins where there is something to look at.
 const wide = document.querySelector(".board-scroll.wide");
 const ring = wide?.querySelector(".ring");

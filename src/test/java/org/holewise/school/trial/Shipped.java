@@ -1,0 +1,68 @@
+package org.holewise.school.trial;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Set;
+import org.holewise.document.BuildDocument;
+import org.holewise.document.ExerciseDocument;
+import org.holewise.engine.diagnosis.Priors;
+import org.holewise.engine.exercise.BenchRecord;
+import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.marking.Mark;
+import org.holewise.engine.marking.Marking;
+import org.holewise.school.library.LibraryExercise;
+import org.springframework.core.io.ClassPathResource;
+
+/** The exercises that come along, and marks of lines typed for them. */
+final class Shipped {
+  static final List<String> SLUGS = List.of("stage-cue", "stage-dimmer", "stage-moonlight");
+
+  private Shipped() {}
+
+  static LibraryExercise entry(String slug) {
+    String text = file(slug + ".yaml");
+    var prepared = ExerciseDocument.yaml(text).orThrow();
+    byte[] build = file(slug + "-build.json").getBytes(StandardCharsets.UTF_8);
+    BenchRecord checked = BuildDocument.json(build, prepared.exercise()).orThrow();
+    return new LibraryExercise(prepared.exercise(), prepared.notes(), text, checked);
+  }
+
+  static Exercise exercise(String slug) {
+    return entry(slug).exercise();
+  }
+
+  static List<StartingPoint> starts(String slug) {
+    return StartingPoints.of(entry(slug), "empty", "checked");
+  }
+
+  /** The lines of a starting point. */
+  static String lines(String slug, String start) {
+    return starts(slug).stream()
+        .filter(point -> point.name().equals(start))
+        .map(StartingPoint::lines)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  static BenchRecord record(String slug, String lines) {
+    return TypedBuild.read(lines, exercise(slug)).record().orElseThrow();
+  }
+
+  static Mark mark(String slug, String lines) {
+    return Marking.mark(exercise(slug), record(slug, lines), Priors.start(), Set.of());
+  }
+
+  static MarkSheet sheet(String slug, String lines) {
+    return MarkReport.of(exercise(slug), record(slug, lines), mark(slug, lines), List.of());
+  }
+
+  static String file(String name) {
+    try {
+      return new ClassPathResource("exercises/" + name).getContentAsString(StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
