@@ -2,7 +2,6 @@ package org.holewise.document;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -81,14 +80,10 @@ public final class GoldenMarks {
         : Optional.empty();
   }
 
-  /** Prints every mark on a line, or writes them into the folder named. */
+  /** Writes every mark into a folder. */
   public static void main(String[] folder) throws IOException {
     for (String name : NAMES) {
-      if (folder.length > 0) {
-        Files.write(Path.of(folder[0], name + ".mark.json"), mark(name));
-      } else {
-        System.out.println(new String(mark(name), StandardCharsets.UTF_8));
-      }
+      Files.write(Path.of(folder[0], name + ".mark.json"), mark(name));
     }
   }
 }
