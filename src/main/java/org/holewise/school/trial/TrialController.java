@@ -66,7 +66,7 @@ class TrialController {
             .filter(point -> point.name().equals(start))
             .findFirst()
             .orElseThrow(TrialController::notFound);
-    show(entry, from.lines(), Optional.empty(), model);
+    show(entry, typed(entry, from.lines()), Optional.empty(), model);
     model.addAttribute("started", from.name());
     return PAGE;
   }
@@ -83,8 +83,9 @@ class TrialController {
       @RequestParam(defaultValue = "") String text,
       @RequestParam(defaultValue = "") String add,
       Model model) {
-    String typed = add.isEmpty() ? text : (text.stripTrailing() + "\n" + add).strip() + " ";
-    show(entry(slug), typed, Optional.empty(), model);
+    String longer = add.isEmpty() ? text : (text.stripTrailing() + "\n" + add).strip() + " ";
+    LibraryExercise entry = entry(slug);
+    show(entry, typed(entry, longer), Optional.empty(), model);
     return PAGE;
   }
 
@@ -92,7 +93,8 @@ class TrialController {
   @PostMapping(path = "/{slug}/check", headers = "X-Part=live")
   String live(
       @PathVariable String slug, @RequestParam(defaultValue = "") String text, Model model) {
-    show(entry(slug), text, Optional.empty(), model);
+    LibraryExercise entry = entry(slug);
+    show(entry, typed(entry, text), Optional.empty(), model);
     return "trial/live :: live";
   }
 
@@ -100,9 +102,9 @@ class TrialController {
   String mark(
       @PathVariable String slug, @RequestParam(defaultValue = "") String text, Model model) {
     LibraryExercise entry = entry(slug);
-    TypedBuild typed = TypedBuild.read(text, entry.exercise());
+    TypedBuild typed = typed(entry, text);
     var mark = typed.ready() ? typed.record().map(r -> marked(entry.exercise(), r)) : noMark();
-    show(entry, text, mark, model);
+    show(entry, typed, mark, model);
     model.addAttribute("refused", mark.isEmpty());
     return PAGE;
   }
@@ -117,9 +119,13 @@ class TrialController {
     return MarkReport.of(exercise, record, mark, RecordFindings.of(exercise, typed));
   }
 
-  private void show(LibraryExercise entry, String text, Optional<MarkSheet> mark, Model model) {
+  private static TypedBuild typed(LibraryExercise entry, String text) {
+    return TypedBuild.read(text, entry.exercise());
+  }
+
+  private void show(
+      LibraryExercise entry, TypedBuild typed, Optional<MarkSheet> mark, Model model) {
     Exercise exercise = entry.exercise();
-    TypedBuild typed = TypedBuild.read(text, exercise);
     var build = typed.record().flatMap(BenchRecord::build);
     var highlight = mark.map(MarkSheet::highlight).orElse(Highlight.NONE);
     model.addAttribute("sheet", ExerciseSheet.of(exercise));
