@@ -24,8 +24,7 @@ record DiodeType(CurvePoint forward, double ideality, double series, double amps
       new DiodeType(new CurvePoint(0.7, 10e-3, SPREAD), 1.8, 0.05, 1, 50);
 
   /** Starts of type numbers of rectifiers; every other type is taken for a small diode. */
-  private static final List<String> RECTIFIERS =
-      List.of("1N400", "1N539", "1N540", "1N48", "RL20", "BY", "RECTIFIER");
+  private static final List<String> RECTIFIERS = List.of("1N400", "1N539", "1N540", "RECTIFIER");
 
   static DiodeType named(String type) {
     String upper = type.strip().toUpperCase(Locale.ROOT);

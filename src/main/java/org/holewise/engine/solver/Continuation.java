@@ -3,13 +3,16 @@ package org.holewise.engine.solver;
 import java.util.Arrays;
 
 /**
- * Ways round a search that does not end: the circuit is changed into one that is easy, solved, and
- * changed back in steps that shrink where a step fails. In turn: a conductance from every node to
- * the reference that is taken away; the sources' voltages brought up from nothing (both Nagel
- * 1975); and pseudo-transient steps, where the conductance pulls every node to where it was, as
- * capacitors would (Kelley and Keyes 1998, SIAM Journal on Numerical Analysis 35(2)).
+ * Ways round a plain search that does not end. First the same along the strongest tree. Then the
+ * circuit is changed into one that is easy, solved, and changed back in steps that shrink where a
+ * step fails. In turn: a conductance along every device that is taken away; the sources' voltages
+ * brought up from nothing (both Nagel 1975); and pseudo-transient steps, where a conductance pulls
+ * every node to where it was, as capacitors would (Kelley and Keyes 1998, SIAM Journal on Numerical
+ * Analysis 35(2)).
  *
- * <p>Each ends with a search on the true circuit, so that what is found never depends on the aid.
+ * <p>Each ends with a search on the true circuit. Where junctions that block leak each other out,
+ * the true equations hold to rounding over a range of voltages: there the point is the one to which
+ * a vanishing conductance leads.
  */
 final class Continuation {
   private static final int TURNS = 60;

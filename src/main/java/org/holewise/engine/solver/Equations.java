@@ -44,12 +44,7 @@ final class Equations {
   /** An aid: the share of the sources' voltages and of the feeds. */
   double share = 1;
 
-  private Tree tree;
-  private final int[][] resistances;
-  private final int[][] sources;
-  private final int[][] feeds;
-  private final int[][][] laws;
-  private final int[][] shunts;
+  private Paths paths;
 
   Equations(Elements elements, Nodes nodes) {
     this.elements = elements;
@@ -59,73 +54,22 @@ final class Equations {
     size = new double[n];
     anchor = new double[nodes.count];
     matrix = new DMatrixRMaj(n, n);
-    resistances = new int[elements.resistances.size()][];
-    sources = new int[elements.sources.size()][];
-    feeds = new int[elements.feeds.size()][];
-    laws = new int[elements.laws.size()][][];
-    shunts = new int[nodes.count][];
-    along(Tree.star(nodes.count));
+    paths = new Paths(Tree.star(nodes.count), elements, nodes);
   }
 
   Tree tree() {
-    return tree;
+    return paths.tree();
   }
 
-  /** Chooses the unknowns. */
-  void along(Tree tree) {
-    this.tree = tree;
-    Arrays.setAll(resistances, k -> path(elements.resistances.get(k)));
-    Arrays.setAll(sources, k -> path(elements.sources.get(k).plus, elements.sources.get(k).minus));
-    Arrays.setAll(feeds, k -> path(elements.feeds.get(k).into(), elements.feeds.get(k).from()));
-    Arrays.setAll(laws, k -> paths(elements.laws.get(k)));
-    Arrays.setAll(shunts, k -> tree.path(k, Tree.ROOT));
+  /** Chooses plain nodes as unknowns. */
+  void alongStar() {
+    paths = new Paths(Tree.star(nodes.count), elements, nodes);
   }
 
-  private int[] path(Elements.Resistance r) {
-    return path(r.a(), r.b());
-  }
-
-  private int[] path(int a, int b) {
-    return tree.path(nodes.at(a), nodes.at(b));
-  }
-
-  /** From every terminal but the last to the last. */
-  private int[][] paths(Elements.Law law) {
-    int last = law.spots.length - 1;
-    int[][] paths = new int[last][];
-    Arrays.setAll(paths, t -> path(law.spots[t], law.spots[last]));
-    return paths;
-  }
-
-  /** What conducts between the nodes, the reference last; a source without limit beats all. */
-  double[][] weights() {
-    double[][] weights = new double[nodes.count + 1][nodes.count + 1];
-    for (Elements.Resistance r : elements.resistances) {
-      weigh(weights, r.a(), r.b(), r.siemens());
-    }
-    for (Elements.Source s : elements.sources) {
-      weigh(weights, s.plus, s.minus, s.limiting ? 0 : Double.MAX_VALUE);
-    }
-    for (Elements.Law law : elements.laws) {
-      int terminals = law.spots.length;
-      for (int s = 0; s < terminals; s++) {
-        for (int t = 0; t < s; t++) {
-          double one = Math.abs(law.dv[s * terminals + t]);
-          double other = Math.abs(law.dv[t * terminals + s]);
-          weigh(weights, law.spots[s], law.spots[t], Math.min(one, other));
-        }
-      }
-    }
-    return weights;
-  }
-
-  private void weigh(double[][] weights, int a, int b, double weight) {
-    int row = nodes.at(a) < 0 ? nodes.count : nodes.at(a);
-    int column = nodes.at(b) < 0 ? nodes.count : nodes.at(b);
-    if (weight > weights[row][column]) {
-      weights[row][column] = weight;
-      weights[column][row] = weight;
-    }
+  /** Chooses the strongest tree, as the laws were last evaluated. */
+  void alongStrongest() {
+    Tree tree = Tree.strongest(Strengths.between(elements, nodes));
+    paths = new Paths(tree, elements, nodes);
   }
 
   double volts(double[] x, int spot) {
@@ -138,25 +82,25 @@ final class Equations {
     Arrays.fill(residual, 0);
     Arrays.fill(size, 0);
     Arrays.fill(matrix.data, 0);
-    for (int k = 0; k < resistances.length; k++) {
+    for (int k = 0; k < paths.resistances().length; k++) {
       Elements.Resistance r = elements.resistances.get(k);
       double noise = r.siemens() * (Math.abs(volts(x, r.a())) + Math.abs(volts(x, r.b())));
-      current(resistances[k], r.siemens() * over(x, r.a(), r.b()), noise);
-      slope(resistances[k], resistances[k], r.siemens());
+      current(paths.resistances()[k], r.siemens() * over(x, r.a(), r.b()), noise);
+      slope(paths.resistances()[k], paths.resistances()[k], r.siemens());
     }
-    for (int k = 0; k < sources.length; k++) {
-      add(elements.sources.get(k), sources[k], nodes.count + k, x);
+    for (int k = 0; k < paths.sources().length; k++) {
+      add(elements.sources.get(k), paths.sources()[k], nodes.count + k, x);
     }
-    for (int k = 0; k < laws.length; k++) {
-      add(elements.laws.get(k), laws[k], x);
+    for (int k = 0; k < paths.laws().length; k++) {
+      add(elements.laws.get(k), paths.laws()[k], x);
     }
-    for (int k = 0; k < feeds.length; k++) {
-      current(feeds[k], -share * elements.feeds.get(k).amps(), 0);
+    for (int k = 0; k < paths.feeds().length; k++) {
+      current(paths.feeds()[k], -share * elements.feeds.get(k).amps(), 0);
     }
     if (shunt > 0) {
-      for (int k = 0; k < shunts.length; k++) {
-        current(shunts[k], shunt * (x[k] - anchor[k]), shunt * Math.abs(x[k]));
-        slope(shunts[k], shunts[k], shunt);
+      for (int k = 0; k < paths.shunts().length; k++) {
+        current(paths.shunts()[k], shunt * (x[k] - anchor[k]), shunt * Math.abs(x[k]));
+        slope(paths.shunts()[k], paths.shunts()[k], shunt);
       }
     }
   }
@@ -243,8 +187,8 @@ final class Equations {
 
   /** What holds the voltage of an edge: the conductance across it, or a source along it (S). */
   private double hold(int edge) {
-    for (int k = 0; k < sources.length; k++) {
-      boolean along = sources[k].length == 1 && row(sources[k][0]) == edge;
+    for (int k = 0; k < paths.sources().length; k++) {
+      boolean along = paths.sources()[k].length == 1 && row(paths.sources()[k][0]) == edge;
       if (along && !elements.sources.get(k).limiting) {
         return Double.MAX_VALUE;
       }

@@ -8,13 +8,15 @@ import org.ejml.data.DMatrixRMaj;
  * <p>Method: each turn evaluates every device, at its nodes' voltages or where {@link
  * org.holewise.engine.part.Device#limit} holds it back (Nagel 1975, SPICE2, UCB/ERL M520), solves
  * the linearised equations for a step and takes it whole. A source with a current limit is in one
- * of two states, and after each step goes over to the other where it violates its own: beyond the
- * limit its voltage gives way; above its voltage it gives way no longer.
+ * of two states ({@link Limits}), which may change after each step. Unknowns are plain node
+ * voltages as long as the matrix tells them closely enough, else those of the strongest {@link
+ * Tree}, which is chosen anew each turn.
  *
  * <p>Invariants: a search ends well only where no device was held back and no source changed its
  * state in the last turn, and either the last step was so small that the next would be lost in
- * rounding, as steps shrink quadratically, or every equation holds to rounding. The factors kept
- * are those of the matrix at that point.
+ * rounding, as steps shrink quadratically, and rounding leaves no voltage open; or, where that is
+ * enough ({@link #met}), every equation holds to rounding. The factors kept are those of the matrix
+ * at that point.
  */
 final class Newton {
   /** The error after a step is about its square over a tenth of a volt: 1e-17 V. */
@@ -28,12 +30,6 @@ final class Newton {
 
   /** Voltages that rounding leaves open by more than this are not found, only met (V). */
   private static final double OPEN = 1e-10;
-
-  /** By how much a limit may be passed before it counts; a share. */
-  private static final double LIMIT_SLACK = 1e-12;
-
-  /** After so many changes of state they are made one at a time, lest they go round in circles. */
-  private static final int FREE_CHANGES = 12;
 
   final Equations equations;
   final Factors factors;
@@ -65,23 +61,22 @@ final class Newton {
   boolean search(double[] x, boolean afresh, int most) {
     boolean started = !afresh;
     double moved = Double.MAX_VALUE;
-    int changes = 0;
+    var limits = new Limits(equations);
     for (int turn = 0; turn < most; turn++) {
       boolean held = started ? evaluate(x, turn > 0 && moved > SETTLED) : start(x);
       started = true;
       if (exact) {
-        equations.along(Tree.strongest(equations.weights()));
+        equations.alongStrongest();
       }
       equations.assemble(x);
       boolean holds = met && !held && holds();
-      if (!factor() || !holds && !step(x)) {
+      if (!factor() || !holds && !step(x, limits)) {
         return false;
       }
       moved = holds ? 0 : moved(x);
       held |= !holds && clipped;
-      int changed = change(x, changes < FREE_CHANGES);
-      changes += changed;
-      if (!held && changed == 0 && moved <= SMALL_STEP) {
+      boolean changed = limits.change(x);
+      if (!held && !changed && moved <= SMALL_STEP) {
         evaluate(x, false);
         return met || determined() || !exact && exactly(x, most);
       }
@@ -101,9 +96,12 @@ final class Newton {
   /** Goes on from a point that plain nodes cannot tell closely enough. */
   private boolean exactly(double[] x, int most) {
     exact = true;
-    boolean found = search(x, false, most);
-    exact = found;
-    return found;
+    if (search(x, false, most)) {
+      return true;
+    }
+    exact = false;
+    equations.alongStar();
+    return false;
   }
 
   private boolean start(double[] x) {
@@ -150,7 +148,7 @@ final class Newton {
   }
 
   /** Takes the step; whether it is one of finite size. */
-  private boolean step(double[] x) {
+  private boolean step(double[] x, Limits limits) {
     for (int k = 0; k < equations.n; k++) {
       step[k] = -equations.residual[k];
     }
@@ -162,18 +160,8 @@ final class Newton {
       x[k] += step[k];
       finite &= Math.abs(x[k]) <= 1e200;
     }
-    atLimits(x);
+    limits.meet(x);
     return finite;
-  }
-
-  /** A limit is met exactly, not to rounding of what the current was before. */
-  private void atLimits(double[] x) {
-    for (int k = 0; k < equations.elements.sources.size(); k++) {
-      Elements.Source source = equations.elements.sources.get(k);
-      if (source.limiting) {
-        x[equations.nodes.count + k] = -source.limit;
-      }
-    }
   }
 
   /** No edge moves further at once than all sources together would move it. */
@@ -206,30 +194,5 @@ final class Newton {
       most = Math.max(most, Math.abs(step[k]) / Math.max(1, Math.abs(x[k])));
     }
     return most;
-  }
-
-  /** Changes the states of limited sources that x violates; how many changed. */
-  private int change(double[] x, boolean all) {
-    int changed = 0;
-    for (int k = 0; k < equations.elements.sources.size(); k++) {
-      Elements.Source source = equations.elements.sources.get(k);
-      if (source.limit < Double.POSITIVE_INFINITY && violated(source, k, x)) {
-        source.limiting = !source.limiting;
-        changed++;
-        if (!all) {
-          return changed;
-        }
-      }
-    }
-    return changed;
-  }
-
-  private boolean violated(Elements.Source source, int k, double[] x) {
-    if (!source.limiting) {
-      return -x[equations.nodes.count + k] > source.limit * (1 + LIMIT_SLACK);
-    }
-    double volts = equations.volts(x, source.plus) - equations.volts(x, source.minus);
-    double set = equations.share * source.volts;
-    return volts > set + LIMIT_SLACK * Math.max(1, Math.abs(set));
   }
 }
