@@ -16,10 +16,11 @@ import org.ejml.data.DMatrixRMaj;
  */
 final class Equations {
   /**
-   * Size of the bend of an exponential (V): a junction's current is the difference of two terms,
-   * and where it vanishes they are its slope times this.
+   * An exponential's rounding, as that of a voltage (V): the logarithm of a saturation current is
+   * some tens, which is some volts over n·VT, and a junction's current is the difference of two
+   * such terms.
    */
-  private static final double BEND = 0.1;
+  private static final double EXPONENT = 2;
 
   final Elements elements;
   final Nodes nodes;
@@ -138,11 +139,12 @@ final class Equations {
       for (int t = 0; t < last; t++) {
         double g = law.dv[s * terminals + t];
         i += g * (over(x, law.spots[t], law.spots[last]) - (law.v[t] - law.v[last]));
-        noise += Math.abs(g) * (BEND + Math.abs(law.v[t]) + Math.abs(law.v[last]));
+        noise += Math.abs(g) * (EXPONENT + Math.abs(law.v[t]) + Math.abs(law.v[last]));
         slope(paths[s], paths[t], g);
       }
       if (leak > 0) {
         i += leak * over(x, law.spots[s], law.spots[last]);
+        noise += leak * (Math.abs(law.v[s]) + Math.abs(law.v[last]));
         slope(paths[s], paths[s], leak);
       }
       current(paths[s], i, noise);
@@ -178,22 +180,24 @@ final class Equations {
   /** Whether voltages that rounding leaves open by more than so much (V) are among the unknowns. */
   boolean open(double volts) {
     for (int k = 0; k < nodes.count; k++) {
-      if (Math.ulp(size[k]) > volts * hold(k)) {
+      double holds = Math.abs(matrix.data[k * n + k]);
+      if (Math.ulp(size[k]) > volts * holds && !along(k)) {
         return true;
       }
     }
     return false;
   }
 
-  /** What holds the voltage of an edge: the conductance across it, or a source along it (S). */
-  private double hold(int edge) {
+  /** Whether a source keeps the voltage along an edge, whatever else crosses it. */
+  boolean along(int edge) {
     for (int k = 0; k < paths.sources().length; k++) {
-      boolean along = paths.sources()[k].length == 1 && row(paths.sources()[k][0]) == edge;
-      if (along && !elements.sources.get(k).limiting) {
-        return Double.MAX_VALUE;
+      int[] path = paths.sources()[k];
+      boolean same = path.length == 1 && row(path[0]) == edge;
+      if (same && !elements.sources.get(k).limiting) {
+        return true;
       }
     }
-    return Math.abs(matrix.data[edge * n + edge]);
+    return false;
   }
 
   /**
@@ -203,10 +207,18 @@ final class Equations {
   void regularise() {
     for (int k = 0; k < n; k++) {
       if (k < nodes.count) {
-        matrix.data[k * n + k] += 1e-12;
+        matrix.data[k * n + k] += Math.max(1e-12, 1e-13 * largest(k));
       } else if (!elements.sources.get(k - nodes.count).limiting) {
         matrix.data[k * n + k] -= 1e-6;
       }
     }
+  }
+
+  private double largest(int row) {
+    double largest = 0;
+    for (int k = row * n; k < (row + 1) * n; k++) {
+      largest = Math.max(largest, Math.abs(matrix.data[k]));
+    }
+    return largest;
   }
 }

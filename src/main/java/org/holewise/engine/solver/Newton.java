@@ -25,6 +25,12 @@ final class Newton {
   /** An equation holds where its terms cancel to this share of their sizes. */
   private static final double ROUNDING = 2e-15;
 
+  /**
+   * An equation that only a source's current enters without bound follows where the others hold,
+   * one step later; to this share it has.
+   */
+  private static final double FOLLOWING = 1e-9;
+
   /** Nodes that move less no longer need their devices to be held back (V). */
   private static final double SETTLED = 1e-6;
 
@@ -40,6 +46,9 @@ final class Newton {
 
   /** Whether equations that hold are enough, where rounding leaves voltages open. */
   boolean met;
+
+  /** What is left of a current, or of a source's voltage, that need not be met (A, V). */
+  double slack;
 
   /** Whether the unknowns follow the strongest tree, turn by turn, or are plain node voltages. */
   boolean exact;
@@ -130,7 +139,8 @@ final class Newton {
 
   private boolean holds() {
     for (int k = 0; k < equations.n; k++) {
-      if (Math.abs(equations.residual[k]) > ROUNDING * equations.size[k]) {
+      double share = k < equations.nodes.count && equations.along(k) ? FOLLOWING : ROUNDING;
+      if (Math.abs(equations.residual[k]) > share * equations.size[k] + slack) {
         return false;
       }
     }

@@ -232,6 +232,43 @@ class RandomLawsTest {
     assertThat(compared).isGreaterThan(80);
   }
 
+  /** What a fault or a meter makes of a circuit is solved from the circuit's own point as well. */
+  @Test
+  void editedCircuitsAreSolvedFromTheirNeighbours() {
+    int solved = 0;
+    for (int draw = 0; draw < 3000; draw++) {
+      Rows rows = RandomCircuits.draw(draw, RandomCircuits.ALL);
+      Circuit circuit = rows.circuit();
+      if (OperatingPointSolver.solve(circuit) instanceof OperatingPoint start) {
+        Circuit edited = circuit.with(edits(rows, new Random(draw)));
+        Outcome outcome = OperatingPointSolver.solve(edited, start);
+        if (outcome instanceof Unsolvable refused) {
+          assertThat(refused.why()).as("%d", draw).isEqualTo(Unsolvable.Why.SOURCE_LOOP);
+        } else {
+          solved++;
+        }
+      }
+    }
+    assertThat(solved).isGreaterThan(2000);
+  }
+
+  private static List<Edit> edits(Rows rows, Random random) {
+    var pins = rows.parts().stream().flatMap(part -> part.pins().stream()).toList();
+    var pin = pins.get(random.nextInt(pins.size()));
+    Point one = new Point.AtPin(pins.get(random.nextInt(pins.size())));
+    Point other = new Point.AtPin(pins.get(random.nextInt(pins.size())));
+    Edit fault =
+        switch (random.nextInt(4)) {
+          case 0 -> new Edit.Contact(pin, 1e9);
+          case 1 -> new Edit.Moved(pin, random.nextInt(rows.netlist().nets().size() + 1));
+          case 2 -> new Edit.Without(pin.ref());
+          default -> new Edit.Across(one, other, 0);
+        };
+    return List.of(
+        fault,
+        random.nextBoolean() ? new Edit.Across(one, other, 10e6) : new Edit.InSeries(pin, 0.01));
+  }
+
   /** From the point of a neighbour the search comes to where it comes to from nothing. */
   @Test
   void aWarmStartComesToTheSamePoint() {
