@@ -27,6 +27,9 @@ public final class FaultFinder {
   /** A kind with less than this part of its place's probability is not said. */
   private static final double WORTH_SAYING = 1e-3;
 
+  /** Some hundred hypotheses need no better: what it lets go is far below their spread. */
+  private static final double STIFF = 0.02;
+
   private FaultFinder() {}
 
   /**
@@ -57,7 +60,7 @@ public final class FaultFinder {
   record Group(Place place, List<Weighted> members, double probability) {}
 
   private static List<Weighted> weigh(Scene scene, Meter meter, Priors priors) {
-    var instrument = new Instrument(meter);
+    var instrument = new Instrument(meter, STIFF);
     Bench base = Bench.of(scene.record());
     var predictions = new ArrayList<Prediction>();
     var logs = new ArrayList<Double>();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.holewise.engine.diagnosis.FaultFinder.Group;
 import org.holewise.engine.diagnosis.FaultFinder.Weighted;
 import org.holewise.engine.exercise.Condition;
@@ -31,7 +32,10 @@ final class NextQuestion {
 
   private static final int MOST_CANDIDATES = 150;
   private static final int CANDIDATES = 12;
-  private static final int HYPOTHESES = 40;
+  private static final int HYPOTHESES = 30;
+
+  /** So many of the likeliest hypotheses decide which candidates are looked at closely. */
+  private static final int FIRST_LOOK = 8;
 
   /** Nodes and weights for the mean of a standard normal (Abramowitz and Stegun, table 25.10). */
   private static final double[] NODE = {
@@ -86,12 +90,7 @@ final class NextQuestion {
       return Optional.empty();
     }
     List<Asked> promising =
-        affordable(candidates()).stream()
-            .map(this::asked)
-            .flatMap(Optional::stream)
-            .sorted(Comparator.comparingDouble(Asked::rough).reversed())
-            .limit(CANDIDATES)
-            .toList();
+        promising(promising(affordable(candidates()), FIRST_LOOK).stream(), members.size());
     Optional<NextReading> best = Optional.empty();
     for (Asked asked : promising) {
       double gain = gain(asked);
@@ -102,6 +101,21 @@ final class NextQuestion {
       }
     }
     return best;
+  }
+
+  private List<Candidate> promising(List<Candidate> all, int hypotheses) {
+    return promising(all.stream(), Math.min(hypotheses, members.size())).stream()
+        .map(Asked::candidate)
+        .toList();
+  }
+
+  /** The candidates that tell the likeliest hypotheses apart best. */
+  private List<Asked> promising(Stream<Candidate> all, int hypotheses) {
+    return all.map(candidate -> asked(candidate, hypotheses))
+        .flatMap(Optional::stream)
+        .sorted(Comparator.comparingDouble(Asked::rough).reversed())
+        .limit(CANDIDATES)
+        .toList();
   }
 
   /** Of more candidates than are worth the time, evenly many along the parts. */
@@ -158,8 +172,7 @@ final class NextQuestion {
         .orElse(pins.get(pins.size() - 1));
   }
 
-  private Optional<Asked> asked(Candidate candidate) {
-    int n = members.size();
+  private Optional<Asked> asked(Candidate candidate, int n) {
     double[] mean = new double[n];
     double[] variance = new double[n];
     double total = 0;

@@ -1,6 +1,7 @@
 package org.holewise.engine.reading;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.holewise.engine.exercise.Condition;
@@ -60,6 +61,25 @@ public record Assembly(
     var moves = new ArrayList<>(edits);
     really.forEach((lead, actual) -> moves.add(new Edit.Moved(actual, netlist.net(lead))));
     return new Assembly(exercise, netlist, places, changes, moves, really);
+  }
+
+  /** Whether the two are the same circuit: the same leads together, nothing else otherwise. */
+  boolean same(Assembly other) {
+    return changes.equals(other.changes)
+        && edits.equals(other.edits)
+        && takenFor.equals(other.takenFor)
+        && together().equals(other.together());
+  }
+
+  /** The first lead of the net of each lead. */
+  private Map<Pin, Pin> together() {
+    Map<Integer, Pin> first = new LinkedHashMap<>();
+    Map<Pin, Pin> together = new LinkedHashMap<>();
+    for (Pin pin : exercise.pins()) {
+      first.putIfAbsent(netlist.net(pin), pin);
+      together.put(pin, first.getOrDefault(netlist.net(pin), pin));
+    }
+    return together;
   }
 
   /** A number of a part as it really is (SI), conditions left aside. */

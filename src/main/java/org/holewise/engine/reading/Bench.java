@@ -23,7 +23,15 @@ public final class Bench {
   private final double[] values;
   private final Map<String, State> states = new LinkedHashMap<>();
 
-  private record State(Circuit circuit, Outcome outcome) {}
+  /** A condition's circuit, and its outcome once somebody asked. */
+  private static final class State {
+    final Circuit circuit;
+    @Nullable Outcome outcome;
+
+    State(Circuit circuit) {
+      this.circuit = circuit;
+    }
+  }
 
   private Bench(Assembly assembly, @Nullable Bench near, double[] values) {
     this.assembly = assembly;
@@ -50,7 +58,7 @@ public final class Bench {
   }
 
   public Circuit circuit(Condition condition) {
-    return state(condition).circuit();
+    return state(condition).circuit;
   }
 
   /** Uncertain numbers of the assembly: the same for every condition. */
@@ -60,21 +68,26 @@ public final class Bench {
 
   /** The operating point in a condition; empty where the circuit has no solution. */
   public Optional<OperatingPoint> point(Condition condition) {
-    return state(condition).outcome() instanceof OperatingPoint point
+    return outcome(condition) instanceof OperatingPoint point
         ? Optional.of(point)
         : Optional.empty();
   }
 
   /** The outcome in a condition, a reason where there is no solution. */
   public Outcome outcome(Condition condition) {
-    return state(condition).outcome();
+    State state = state(condition);
+    Outcome known = state.outcome;
+    if (known == null) {
+      known = solved(state.circuit, condition);
+      state.outcome = known;
+    }
+    return known;
   }
 
   /** The operating point with meters connected. */
   Optional<OperatingPoint> point(Condition condition, List<Edit> meters) {
-    State state = state(condition);
-    return state.outcome() instanceof OperatingPoint start
-            && OperatingPointSolver.solve(state.circuit().with(meters), start)
+    return outcome(condition) instanceof OperatingPoint start
+            && OperatingPointSolver.solve(circuit(condition).with(meters), start)
                 instanceof OperatingPoint point
         ? Optional.of(point)
         : Optional.empty();
@@ -83,22 +96,16 @@ public final class Bench {
   private State state(Condition condition) {
     State known = states.get(condition.name());
     if (known == null) {
-      known = solved(condition);
+      Circuit circuit = assembly.circuit(condition);
+      known = new State(values.length > 0 ? circuit.at(values) : circuit);
       states.put(condition.name(), known);
     }
     return known;
   }
 
-  private State solved(Condition condition) {
-    Circuit circuit = assembly.circuit(condition);
-    if (values.length > 0) {
-      circuit = circuit.at(values);
-    }
-    Outcome start = near == null ? null : near.outcome(condition);
-    return new State(
-        circuit,
-        start instanceof OperatingPoint point
-            ? OperatingPointSolver.solve(circuit, point)
-            : OperatingPointSolver.solve(circuit));
+  private Outcome solved(Circuit circuit, Condition condition) {
+    return near != null && near.outcome(condition) instanceof OperatingPoint start
+        ? OperatingPointSolver.solve(circuit, start)
+        : OperatingPointSolver.solve(circuit);
   }
 }

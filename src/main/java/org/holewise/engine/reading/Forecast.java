@@ -76,6 +76,10 @@ public record Forecast(
       return Double.isInfinite(value) ? 1 : beyond(meter.scale(function).top(), deviation);
     }
     String word = shown instanceof Shown.Word said ? said.word() : "";
+    if (Double.isInfinite(value)) {
+      boolean said = words(sort, value, value, meter).contains(word);
+      return said ? 1 - MISNAMED : MISNAMED / BRIGHTNESS.size();
+    }
     double spread = Math.max(deviation, EYE * Math.abs(value)) + TINY;
     double above = Double.NEGATIVE_INFINITY;
     double chance = 0;

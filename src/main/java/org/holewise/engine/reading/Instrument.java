@@ -27,9 +27,18 @@ public final class Instrument {
   private static final double STIFF = 1e-3;
 
   private final Meter meter;
+  private final double stiff;
 
   public Instrument(Meter meter) {
+    this(meter, STIFF);
+  }
+
+  /**
+   * @param stiff source resistance, as a part of the meter's, below which its bending is let go
+   */
+  public Instrument(Meter meter, double stiff) {
     this.meter = meter;
+    this.stiff = stiff;
   }
 
   public Meter meter() {
@@ -71,7 +80,7 @@ public final class Instrument {
             point -> {
               boolean floating = point.floating(red) || point.floating(black);
               Response open = point.response(red, black);
-              if (open.ohms() < STIFF * meterOhms || point.circuit().linear()) {
+              if (open.ohms() < stiff * meterOhms || point.circuit().linear()) {
                 return loaded(open, meterOhms, floating);
               }
               Response under =

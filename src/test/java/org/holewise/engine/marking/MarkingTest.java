@@ -12,6 +12,10 @@ import org.holewise.engine.diagnosis.Suspect;
 import org.holewise.engine.exercise.BenchDraft;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.exercise.Extra;
+import org.holewise.engine.exercise.Measure;
+import org.holewise.engine.exercise.Probe;
+import org.holewise.engine.exercise.Written;
 import org.holewise.engine.part.Pin;
 import org.holewise.engine.reading.Judged;
 import org.holewise.engine.reading.Verdict;
@@ -140,6 +144,26 @@ class MarkingTest {
     Mark mark = mark(draft.record());
     assertThat(mark.cautions()).extracting(Caution::kind).contains("supply-shorted");
     assertThat(mark.readings()).hasSize(LAMP.readings().size());
+  }
+
+  @Test
+  void aBuzzerBetweenPointsThatNothingJoinsIsAReadingLikeAnother() {
+    for (String heard : List.of("no", "yes")) {
+      BenchRecord sound = sound();
+      var free = new Measure.Joined(Probe.at(new Pin("R1", "1")), Probe.at(BenchDraft.hole("h40")));
+      BenchRecord asked =
+          new BenchRecord(
+              sound.exercise(),
+              sound.meter(),
+              sound.build(),
+              sound.readings(),
+              List.of(new Extra("x1", free, "lit", Written.text(heard))));
+      Mark mark = mark(asked);
+      assertThat(mark.diagnosis().suspects()).isNotEmpty();
+      assertThat(mark.diagnosis().suspects())
+          .allSatisfy(s -> assertThat(s.probability()).isBetween(0.0, 1.0));
+      assertThat(mark.diagnosis().suspects().get(0).place()).isEqualTo(new Place.Nowhere());
+    }
   }
 
   @Test
