@@ -25,7 +25,7 @@ final class ContactFaults {
    * parts.
    */
   private static final double[][] BAD = {
-    {OPEN, 0.35}, {1e12, 0.15}, {23.7, 0.125}, {133, 0.125}, {750, 0.125}, {4217, 0.125}
+    {OPEN, 0.35}, {1e12, 0.15}, {31.6, 1 / 6.0}, {316, 1 / 6.0}, {3162, 1 / 6.0}
   };
 
   private ContactFaults() {}
