@@ -63,6 +63,14 @@ public record Assembly(
     return new Assembly(exercise, netlist, places, changes, moves, really);
   }
 
+  /** Whether the other is this one with edits, of which this one has none. */
+  boolean differsByEdits(Assembly other) {
+    return edits.isEmpty()
+        && netlist == other.netlist
+        && exercise == other.exercise
+        && changes.equals(other.changes);
+  }
+
   /** Whether the two are the same circuit: the same leads together, nothing else otherwise. */
   boolean same(Assembly other) {
     return changes.equals(other.changes)

@@ -96,11 +96,18 @@ public final class Bench {
   private State state(Condition condition) {
     State known = states.get(condition.name());
     if (known == null) {
-      Circuit circuit = assembly.circuit(condition);
+      Circuit circuit = unsolved(condition);
       known = new State(values.length > 0 ? circuit.at(values) : circuit);
       states.put(condition.name(), known);
     }
     return known;
+  }
+
+  /** A bench that differs by edits alone lends its parts' laws, written down once. */
+  private Circuit unsolved(Condition condition) {
+    return near != null && near.assembly.differsByEdits(assembly)
+        ? near.circuit(condition).with(assembly.edits())
+        : assembly.circuit(condition);
   }
 
   private Outcome solved(Circuit circuit, Condition condition) {
