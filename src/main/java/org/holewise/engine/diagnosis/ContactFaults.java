@@ -21,7 +21,7 @@ final class ContactFaults {
 
   /**
    * How bad a contact is (Ω) and how likely beside another: open ones leak like the exercise
-   * format's 1 GΩ or not at all; poor ones lie between 10 Ω and 10 kΩ, log-uniform, in four equal
+   * format's 1 GΩ or not at all; poor ones lie between 10 Ω and 10 kΩ, log-uniform, in three equal
    * parts.
    */
   private static final double[][] BAD = {
