@@ -41,7 +41,9 @@ class ArchitectureTest {
           document.shape   : engine.* document.text
           document.text    : engine.*
           school.account   : engine.* document
-          school.library   : engine.* document.* document
+          school.roster    : school.account
+          school.library   : engine.* document.* document school.account
+          school.session   : engine.* school.account school.roster school.library
           school.api       : engine.* document.* document school.account school.library
           school.trial     : engine.* document.* document school.account school.library
           school.system    : engine.* document school.*

@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.core.userdetails.UserDetailsService;
@@ -31,12 +32,17 @@ public class People implements UserDetailsService {
 
   /** Adds a person who signs in with the password; a taken name is a DuplicateKeyException. */
   public Person add(String name, Role role, String password) {
-    return insert(name, role, encoder.encode(password));
+    return insert(name, signInName(name), role, encoder.encode(password));
+  }
+
+  /** Adds a student, who comes in by a card; students may share a name. */
+  public Person addStudent(String name) {
+    return insert(name, "student " + UUID.randomUUID(), Role.STUDENT, null);
   }
 
   /** Adds a person who cannot sign in, only hold tokens. */
   public Person addWithoutPassword(String name, Role role) {
-    return insert(name, role, null);
+    return insert(name, signInName(name), role, null);
   }
 
   public Optional<Person> named(String name) {
@@ -72,17 +78,21 @@ public class People implements UserDetailsService {
         .orElseThrow(() -> new UsernameNotFoundException("nobody of this name"));
   }
 
-  private Person insert(String name, Role role, @Nullable String passwordHash) {
+  private Person insert(
+      String name, String signInName, Role role, @Nullable String passwordHash) {
     db.sql(
             """
             insert into people (name, sign_in_name, role, password_hash, made_at)
             values (?, ?, ?, ?, ?)
             """)
-        .params(name.strip(), signInName(name), role.name())
+        .params(name.strip(), signInName, role.name())
         .param(passwordHash)
         .param(OffsetDateTime.now(clock))
         .update();
-    return named(name).orElseThrow();
+    return db.sql("select id, name, role from people where sign_in_name = ?")
+        .param(signInName)
+        .query(People::person)
+        .single();
   }
 
   static String signInName(String name) {
@@ -91,7 +101,8 @@ public class People implements UserDetailsService {
         .toLowerCase(Locale.ROOT);
   }
 
-  static Person person(ResultSet row, int number) throws SQLException {
+  /** A person from the columns id, name and role. */
+  public static Person person(ResultSet row, int number) throws SQLException {
     return new Person(
         row.getLong("id"), row.getString("name"), Role.valueOf(row.getString("role")));
   }

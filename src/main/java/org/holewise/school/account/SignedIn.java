@@ -18,6 +18,11 @@ public final class SignedIn extends User {
     this.person = person;
   }
 
+  /** Somebody who came in by another way than a password. */
+  public static SignedIn without(Person person) {
+    return new SignedIn(person, "");
+  }
+
   public Person person() {
     return person;
   }

@@ -1,0 +1,1 @@
+create index gate_checks_by_bench on gate_checks (bench);

@@ -1,0 +1,1 @@
+create index overrulings_by_hand_in on overrulings (hand_in);

@@ -1,0 +1,1 @@
+create index looks_by_bench on looks (bench);

@@ -1,0 +1,1 @@
+create index audit_events_by_time on audit_events (happened_at);
