@@ -78,8 +78,7 @@ public class People implements UserDetailsService {
         .orElseThrow(() -> new UsernameNotFoundException("nobody of this name"));
   }
 
-  private Person insert(
-      String name, String signInName, Role role, @Nullable String passwordHash) {
+  private Person insert(String name, String signInName, Role role, @Nullable String passwordHash) {
     db.sql(
             """
             insert into people (name, sign_in_name, role, password_hash, made_at)

@@ -157,7 +157,8 @@ public class LabSessions implements ClassHours {
         teacher,
         "session.withheld",
         id,
-        db.sql("update lab_sessions set released_at = null where id = ? and released_at is not null")
+        db.sql(
+                "update lab_sessions set released_at = null where id = ? and released_at is not null")
             .param(id)
             .update());
   }
