@@ -44,6 +44,7 @@ class ArchitectureTest {
           school.roster    : school.account
           school.library   : engine.* document.* document school.account
           school.session   : engine.* school.account school.roster school.library
+          school.handin    : engine.* document.* document school.account school.roster school.library school.session
           school.api       : engine.* document.* document school.account school.library
           school.trial     : engine.* document.* document school.account school.library
           school.system    : engine.* document school.*
