@@ -41,6 +41,7 @@ class ArchitectureTest {
           document.shape   : engine.* document.text
           document.text    : engine.*
           school.account   : engine.* document
+          school.csv       :
           school.roster    : school.account
           school.library   : engine.* document.* document school.account
           school.session   : engine.* school.account school.roster school.library
