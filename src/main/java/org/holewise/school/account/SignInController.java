@@ -22,12 +22,6 @@ class SignInController {
     return form();
   }
 
-  @GetMapping(path = SignInDoor.PAGE, params = "out")
-  String afterSignOut(Model model) {
-    model.addAttribute("done", "signIn.out");
-    return form();
-  }
-
   /** Where a refused try is shown: what was typed as name stays, the password does not. */
   @PostMapping(SignInDoor.REFUSED)
   String refused(

@@ -26,16 +26,29 @@ public class Tries {
 
   /** Counts one more try at the thing; false where there were more than that many lately. */
   public boolean allow(String what, int most) {
+    count(what);
+    return lately(what) <= most;
+  }
+
+  /** Whether there were that many tries lately; only looks, for who counts but the wrong ones. */
+  public boolean areSpent(String what, int most) {
+    return lately(what) >= most;
+  }
+
+  /** Counts one more try at the thing. */
+  public void count(String what) {
     var now = OffsetDateTime.now(clock);
     db.sql("delete from tries where tried_at < ?").param(now.minus(WINDOW)).update();
     db.sql("insert into tries (what_hash, tried_at) values (?, ?)")
         .params(Sha256.hex(what), now)
         .update();
-    return db.sql("select count(*) from tries where what_hash = ?")
-            .param(Sha256.hex(what))
-            .query(Integer.class)
-            .single()
-        <= most;
+  }
+
+  private int lately(String what) {
+    return db.sql("select count(*) from tries where what_hash = ? and tried_at >= ?")
+        .params(Sha256.hex(what), OffsetDateTime.now(clock).minus(WINDOW))
+        .query(Integer.class)
+        .single();
   }
 
   /** Forgets the tries at a thing, since the last was right. */

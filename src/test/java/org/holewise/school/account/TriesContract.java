@@ -46,6 +46,19 @@ abstract class TriesContract {
     assertThat(allowedOf(2, "a door", 3)).isEqualTo(1);
   }
 
+  @Test
+  void areOnlyLookedAtByWhoCountsTheWrongOnesAlone() {
+    for (int i = 0; i < 3; i++) {
+      assertThat(tries.areSpent("a card", 3)).isFalse();
+      tries.count("a card");
+    }
+    assertThat(tries.areSpent("a card", 3)).isTrue();
+    assertThat(tries.areSpent("a card", 4)).isFalse();
+    assertThat(tries.areSpent("another card", 3)).isFalse();
+    clock.forward(Duration.ofMinutes(16));
+    assertThat(tries.areSpent("a card", 3)).isFalse();
+  }
+
   private int allowedOf(int many, String what, int most) {
     int allowed = 0;
     for (int i = 0; i < many; i++) {

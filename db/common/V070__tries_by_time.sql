@@ -1,0 +1,1 @@
+create index tries_by_time on tries (tried_at);
