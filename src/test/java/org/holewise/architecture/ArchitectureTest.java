@@ -47,8 +47,7 @@ class ArchitectureTest {
           school.session   : engine.* school.account school.roster school.library
           school.handin    : engine.* document.* document school.account school.roster school.library school.session
           school.api       : engine.* document.* document school.account school.library
-          school.sheet     : engine.* document.* document school.account school.roster school.library school.session
-          school.trial     : engine.* document.* document school.account school.library school.sheet
+          school.trial     : engine.* document.* document school.account school.library
           school.system    : engine.* document school.*
           """);
 

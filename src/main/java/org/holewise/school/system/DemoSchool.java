@@ -1,36 +1,45 @@
 package org.holewise.school.system;
 
+import java.util.Arrays;
 import org.holewise.school.account.ApiTokens;
-import org.holewise.school.account.People;
 import org.holewise.school.account.Role;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.SmartInitializingSingleton;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.annotation.Profile;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
-/** A demo has one teacher, who cannot sign in, and a token that lasts until the next start. */
+/**
+ * A demo has people who cannot sign in, a class at work, and a token that lasts until the next
+ * start. All is there before the first visitor is let in.
+ */
 @Component
 @Profile("demo")
-class DemoSchool {
+class DemoSchool implements SmartInitializingSingleton {
 
   private static final Logger log = LoggerFactory.getLogger(DemoSchool.class);
 
-  private static final String TEACHER = "Demo teacher";
-
-  private final People people;
+  private final DemoPeople people;
+  private final DemoClass group;
   private final ApiTokens tokens;
 
-  DemoSchool(People people, ApiTokens tokens) {
+  DemoSchool(DemoPeople people, DemoClass group, ApiTokens tokens) {
     this.people = people;
+    this.group = group;
     this.tokens = tokens;
+  }
+
+  @Override
+  public void afterSingletonsInstantiated() {
+    group.lay(people.of(Role.TEACHER));
+    Arrays.stream(Role.values()).forEach(people::of);
   }
 
   @EventListener(ApplicationReadyEvent.class)
   void showToken() {
-    var teacher =
-        people.named(TEACHER).orElseGet(() -> people.addWithoutPassword(TEACHER, Role.TEACHER));
+    var teacher = people.of(Role.TEACHER);
     tokens.revokeAll(teacher);
     log.info("demo API token: {}", tokens.make(teacher, "demo"));
   }

@@ -25,7 +25,7 @@ class ErrorPages implements ErrorController {
           .body(Problems.problem(status, detail(status)));
     }
     response.setStatus(status.value());
-    return page(status);
+    return request.getAttribute(WayIn.STALE) == null ? page(status) : "error/stale";
   }
 
   private static HttpStatus status(HttpServletRequest request) {

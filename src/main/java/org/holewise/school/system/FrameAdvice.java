@@ -1,5 +1,8 @@
 package org.holewise.school.system;
 
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.holewise.school.account.Person;
@@ -8,6 +11,7 @@ import org.holewise.school.account.SignedIn;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.CookieValue;
@@ -27,18 +31,33 @@ class FrameAdvice {
     this.version = version;
   }
 
+  /** A page is sent in parts, so its token is made here, before the first part has gone. */
   @ModelAttribute("frame")
   Frame frame(
       @AuthenticationPrincipal @Nullable SignedIn signedIn,
-      @CookieValue(defaultValue = "auto") String theme) {
+      @CookieValue(defaultValue = "auto") String theme,
+      @Nullable CsrfToken token,
+      HttpServletRequest request) {
     var person = Optional.ofNullable(signedIn).map(SignedIn::person);
+    var role = person.map(Person::role);
     return new Frame(
         THEMES.contains(theme) ? theme : "auto",
         school.isDemo(),
         person.isPresent(),
         person.map(Person::name).orElse(""),
-        person.map(Person::role).filter(Role::teaches).isPresent(),
-        person.map(Person::role).filter(Role.ADMINISTRATOR::equals).isPresent(),
+        role.map(Role::name).orElse(""),
+        role.filter(r -> r != Role.STUDENT).isPresent(),
+        role.map(r -> links(r, request.getServletPath())).orElse(List.of()),
+        person.isPresent() && token != null ? token.getToken() : "",
         version);
+  }
+
+  private static List<Frame.Link> links(Role role, String address) {
+    return Way.of(role).stream().map(way -> link(way, address)).toList();
+  }
+
+  private static Frame.Link link(Way way, String address) {
+    String text = "way." + way.name().toLowerCase(Locale.ROOT);
+    return new Frame.Link(way.path(), text, way.current(address));
   }
 }

@@ -13,7 +13,7 @@ import org.springframework.security.core.AuthenticationException;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Refusals that the API gives before a call reaches its controller (RFC 9457, RFC 6750). */
+/** Refusals that programs get before a call reaches its controller (RFC 9457, RFC 6750). */
 @Component
 class Problems {
 
@@ -36,6 +36,12 @@ class Problems {
         unknown
             ? "The token is not known, or was revoked. Make another on your account page."
             : "Send a token, made on your account page, as \"Authorization: Bearer ...\".");
+  }
+
+  /** For a script on a page whose reader is no longer signed in. */
+  void signedOut(HttpServletResponse response) throws IOException {
+    send(
+        response, HttpStatus.UNAUTHORIZED, "Nobody is signed in. Sign in again, then repeat this.");
   }
 
   void forbidden(HttpServletResponse response) throws IOException {

@@ -3,7 +3,6 @@ package org.holewise.school.system;
 import jakarta.servlet.Filter;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.Set;
 import org.holewise.school.account.ApiTokens;
 import org.holewise.school.account.BearerTokens;
 import org.holewise.school.account.SignInDoor;
@@ -12,7 +11,6 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpStatus;
-import org.springframework.http.MediaType;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
@@ -28,7 +26,6 @@ import org.springframework.security.web.header.writers.CrossOriginResourcePolicy
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
 import org.springframework.security.web.savedrequest.RequestCache;
-import org.springframework.security.web.util.matcher.MediaTypeRequestMatcher;
 
 /** Who may open what: a door for the watch on health, for programs, and for people. */
 @Configuration(proxyBeanMethods = false)
@@ -90,7 +87,7 @@ class SecurityConfiguration {
 
   @Bean
   @Order(2)
-  SecurityFilterChain peopleDoor(HttpSecurity http, School school, SignInDoor door) {
+  SecurityFilterChain peopleDoor(HttpSecurity http, School school, SignInDoor door, WayIn wayIn) {
     return http.authorizeHttpRequests(pages -> rules(pages, school))
         .formLogin(
             form ->
@@ -99,7 +96,9 @@ class SecurityConfiguration {
                     .successHandler(door)
                     .failureHandler(door))
         .requestCache(cache -> cache.requestCache(pagesAskedFor()))
-        .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
+        .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/?out"))
+        .exceptionHandling(
+            refusals -> refusals.authenticationEntryPoint(wayIn).accessDeniedHandler(wayIn))
         .headers(SecurityConfiguration::headers)
         .addFilterBefore(doorFilter(door), UsernamePasswordAuthenticationFilter.class)
         .build();
@@ -110,28 +109,36 @@ class SecurityConfiguration {
           pages,
       School school) {
     pages
-        .requestMatchers("/", "/error", "/setup", "/sign-in", "/sign-in/refused")
+        .requestMatchers("/", "/error", "/setup", "/sign-in", "/sign-in/refused", "/card")
         .permitAll()
         .requestMatchers("/css/**", "/js/**", "/img/**", "/favicon.svg", "/favicon.ico")
         .permitAll();
     if (school.isDemo()) {
-      pages.requestMatchers("/try/**").permitAll();
+      pages.requestMatchers("/try/**", "/demo/as/*").permitAll();
     }
     pages
-        .requestMatchers("/try/**", "/account/**")
+        .requestMatchers("/today/**", "/bench/**")
+        .hasRole("STUDENT")
+        .requestMatchers("/sessions/**", "/classes/**", "/try/**")
         .hasAnyRole(TEACHING)
-        .requestMatchers("/people/**")
+        .requestMatchers("/store/**")
+        .hasAnyRole("TECHNICIAN", "ADMINISTRATOR")
+        .requestMatchers("/people/**", "/audit/**", "/backups/**")
         .hasRole("ADMINISTRATOR")
+        .requestMatchers("/account/**")
+        .hasAnyRole("TEACHER", "TECHNICIAN", "ADMINISTRATOR")
         .anyRequest()
         .authenticated();
   }
 
-  // Only what somebody wanted to read is worth returning to after signing in.
+  // Only what staff wanted to read is worth returning to: a card leads to the day's work.
   private static RequestCache pagesAskedFor() {
-    var page = new MediaTypeRequestMatcher(MediaType.TEXT_HTML);
-    page.setIgnoredMediaTypes(Set.of(MediaType.ALL));
     var cache = new HttpSessionRequestCache();
-    cache.setRequestMatcher(request -> request.getMethod().equals("GET") && page.matches(request));
+    cache.setRequestMatcher(
+        request ->
+            request.getMethod().equals("GET")
+                && WayIn.asksForAPage(request)
+                && !WayIn.isForStudents(request));
     return cache;
   }
 

@@ -14,10 +14,15 @@ import java.nio.file.StandardOpenOption;
 import org.holewise.running.Log;
 import org.holewise.running.RunningSchool;
 import org.holewise.running.Visitor;
+import org.holewise.school.account.People;
+import org.holewise.school.roster.Classes;
+import org.holewise.school.session.Benches;
+import org.holewise.school.session.LabSessions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
@@ -41,7 +46,7 @@ class DemoIT {
   void answersToItsOwnNamesOnly() throws IOException {
     try (var school = RunningSchool.demo(data)) {
       for (String own : new String[] {"localhost", "LOCALHOST:80", "127.0.0.1", "[::1]:9"}) {
-        assertThat(asked(school, own)).as(own).startsWith("HTTP/1.1 302");
+        assertThat(asked(school, own)).as(own).startsWith("HTTP/1.1 200");
       }
       for (String foreign :
           new String[] {
@@ -72,8 +77,53 @@ class DemoIT {
       for (String password : new String[] {"", "demo", "password", "Demo teacher"}) {
         assertThat(visitor.signsIn("Demo teacher", password).body()).contains("do not belong");
       }
-      assertThat(Visitor.target(visitor.opens("/account"))).startsWith("/sign-in");
-      assertThat(Visitor.target(visitor.opens("/people"))).startsWith("/sign-in");
+      assertThat(Visitor.target(visitor.opens("/account"))).isEqualTo("/");
+      assertThat(Visitor.target(visitor.opens("/people"))).isEqualTo("/");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "student, /today, Student",
+    "teacher, /sessions, Teacher",
+    "technician, /store, Technician",
+    "administrator, /people, Administrator"
+  })
+  void letsAVisitorBeWhoeverTheyChoose(String role, String home, String shown) {
+    try (var school = RunningSchool.demo(data)) {
+      var visitor = new Visitor(school);
+      assertThat(visitor.sendsBare("/demo/as/" + role).statusCode()).isEqualTo(403);
+      assertThat(visitor.opens("/demo/as/" + role).statusCode()).isEqualTo(405);
+      assertThat(visitor.opens("/").body()).doesNotContain("Demo school · as");
+      assertThat(visitor.sends("/", "/demo/as/headmaster").statusCode()).isEqualTo(404);
+      assertThat(Visitor.target(visitor.sends("/", "/demo/as/" + role))).isEqualTo(home);
+      assertThat(visitor.opens("/").body())
+          .contains("Demo school · as " + shown, "href=\"" + home + "\"");
+    }
+  }
+
+  @Test
+  void changesRolesWithANewSession() {
+    try (var school = RunningSchool.demo(data)) {
+      var visitor = new Visitor(school);
+      visitor.sends("/", "/demo/as/teacher");
+      var teacher = visitor.cookie("SESSION").orElseThrow().getValue();
+      visitor.sends("/", "/demo/as/student");
+      assertThat(visitor.cookie("SESSION").orElseThrow().getValue()).isNotEqualTo(teacher);
+      assertThat(visitor.opens("/sessions").statusCode()).isEqualTo(403);
+      assertThat(visitor.opens("/try").statusCode()).isEqualTo(200);
+    }
+  }
+
+  @Test
+  void isThereBeforeTheFirstVisitorAndTheSameAfterASecondStart() {
+    String first;
+    try (var school = RunningSchool.demo(data)) {
+      first = everything(school);
+      assertThat(first).contains("Wren", "Teasel", "Demo technician", "9b");
+    }
+    try (var school = RunningSchool.demo(data)) {
+      assertThat(everything(school)).isEqualTo(first);
     }
   }
 
@@ -111,6 +161,14 @@ class DemoIT {
       socket.getOutputStream().write(request.getBytes(US_ASCII));
       return new String(socket.getInputStream().readAllBytes(), US_ASCII);
     }
+  }
+
+  private static String everything(RunningSchool school) {
+    return school.part(People.class).all().toString()
+        + school.part(Classes.class).all()
+        + school.part(LabSessions.class).all().stream()
+            .map(session -> school.part(Benches.class).of(session))
+            .toList();
   }
 
   private static int calledWith(RunningSchool school, String token) {

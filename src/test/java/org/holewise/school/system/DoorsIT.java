@@ -36,7 +36,8 @@ class DoorsIT {
     school = RunningSchool.plain(data);
     var people = school.part(People.class);
     var tokens = school.part(ApiTokens.class);
-    people.add("Ada", Role.ADMINISTRATOR, PASSWORD);
+    var setUp = school.part(SetUp.class);
+    assertThat(setUp.complete(setUp.newCode(), "Ada", PASSWORD)).isTrue();
     people.add("Tek", Role.TECHNICIAN, PASSWORD);
     teachersToken = tokens.make(people.add("Tom", Role.TEACHER, PASSWORD), "test");
     studentsToken = tokens.make(people.add("Sam", Role.STUDENT, PASSWORD), "test");
@@ -52,13 +53,23 @@ class DoorsIT {
 
     @ParameterizedTest
     @CsvSource({
-      "/try, Tom Ada",
-      "/account, Tom Ada",
-      "/people, Ada",
-      "/anything-else, Tom Ada Tek Sam"
+      "/today, Sam, /card",
+      "/bench/1, Sam, /card",
+      "/sessions, Tom Ada, /sign-in",
+      "/sessions/1/room, Tom Ada, /sign-in",
+      "/classes, Tom Ada, /sign-in",
+      "/try, Tom Ada, /sign-in",
+      "/store, Tek Ada, /sign-in",
+      "/store/week, Tek Ada, /sign-in",
+      "/account, Tom Ada Tek, /sign-in",
+      "/people, Ada, /sign-in",
+      "/audit, Ada, /sign-in",
+      "/backups, Ada, /sign-in",
+      "/demo/as/teacher, Tom Ada Tek Sam, /sign-in",
+      "/anything-else, Tom Ada Tek Sam, /sign-in"
     })
-    void isForItsRolesOnly(String page, String allowed) {
-      assertThat(Visitor.target(new Visitor(school).opens(page))).isEqualTo("/sign-in");
+    void isForItsRolesOnly(String page, String allowed, String door) {
+      assertThat(Visitor.target(new Visitor(school).opens(page))).isEqualTo(door);
       for (String name : new String[] {"Tom", "Ada", "Tek", "Sam"}) {
         int status = signedIn(name).opens(page).statusCode();
         if (allowed.contains(name)) {
@@ -96,6 +107,23 @@ class DoorsIT {
       var answer = signedIn("Tom").opens("/nothing");
       assertThat(answer.statusCode()).isEqualTo(404);
       assertThat(answer.body()).contains("No such page", "Sign out").doesNotContain("Whitelabel");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Sam, /today", "Tom, /sessions", "Tek, /store", "Ada, /people"})
+    void isWhereEachRoleBegins(String name, String home) {
+      var visitor = signedIn(name);
+      assertThat(Visitor.target(visitor.opens("/"))).isEqualTo(home);
+      assertThat(visitor.opens("/nothing").body()).contains("href=\"" + home + "\"");
+    }
+
+    @Test
+    void isMarkedInTheWayRoundAsTheOneThatIsOpen() {
+      var tom = signedIn("Tom");
+      assertThat(tom.opens("/try").body())
+          .contains("<a href=\"/try\" aria-current=\"page\">", "<a href=\"/sessions\">");
+      assertThat(tom.opens("/try/stage-cue").body())
+          .contains("<a href=\"/try\" aria-current=\"true\">");
     }
 
     @Test
@@ -156,8 +184,55 @@ class DoorsIT {
     void endsWithSigningOut() {
       var tom = signedIn("Tom");
       assertThat(tom.opens("/account").statusCode()).isEqualTo(200);
-      assertThat(Visitor.target(tom.sends("/account", "/sign-out"))).isEqualTo("/sign-in?out");
+      assertThat(Visitor.target(tom.sends("/account", "/sign-out"))).isEqualTo("/?out");
+      assertThat(tom.opens("/?out").body()).contains("You are signed out");
       assertThat(Visitor.target(tom.opens("/account"))).isEqualTo("/sign-in");
+    }
+  }
+
+  @Nested
+  class AScript {
+
+    @ParameterizedTest
+    @CsvSource({"Accept, */*", "Accept, application/json", "Sec-Fetch-Mode, same-origin"})
+    void isToldThatNobodyIsSignedIn(String name, String value) {
+      for (var method : new String[] {"GET", "POST"}) {
+        var call =
+            HttpRequest.newBuilder(school.at("/bench/1/entries"))
+                .header("Accept", "text/html")
+                .setHeader(name, value)
+                .method(method, BodyPublishers.ofString("{}"));
+        var answer = called(call);
+        assertThat(answer.statusCode()).as(method).isEqualTo(401);
+        assertThat(header(answer, "Content-Type")).isEqualTo("application/problem+json");
+      }
+    }
+
+    @Test
+    void sendsTheTokenOfItsPage() {
+      var sam = signedIn("Sam");
+      var page = sam.opens("/nothing").body();
+      String token = page.replaceFirst("(?s).*<meta name=\"csrf\" content=\"([^\"]+)\".*", "$1");
+      assertThat(token).hasSizeBetween(40, 200);
+      var bare = entries();
+      assertThat(sam.send(bare.build()).statusCode()).isEqualTo(403);
+      var whole = entries().header("X-CSRF-TOKEN", token);
+      assertThat(sam.send(whole.build()).statusCode()).isEqualTo(404);
+      assertThat(new Visitor(school).opens("/sign-in").body()).doesNotContain("name=\"csrf\"");
+    }
+
+    @Test
+    void isToldApartFromAFormThatWasOpenForTooLong() {
+      var page = new Visitor(school).sendsBare("/account/tokens", "label", "late");
+      assertThat(page.statusCode()).isEqualTo(403);
+      assertThat(page.body()).contains("This page was open for too long");
+    }
+
+    private static HttpRequest.Builder entries() {
+      return HttpRequest.newBuilder(school.at("/bench/1/entries"))
+          .header("Accept", "application/json")
+          .header("Content-Type", "application/json")
+          .POST(BodyPublishers.ofString("{\"entries\": []}"));
     }
   }
 

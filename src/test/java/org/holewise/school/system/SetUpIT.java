@@ -53,8 +53,9 @@ class SetUpIT {
       assertThat(visitor.opens("/setup").statusCode()).isEqualTo(404);
       assertThat(setsUp(visitor, code, PASSWORD).statusCode()).isIn(403, 404);
       assertThat(school.part(SetUp.class).complete(code, "Tom Okafor", PASSWORD)).isFalse();
-      assertThat(Visitor.target(visitor.opens("/"))).isEqualTo("/sign-in");
+      assertThat(visitor.opens("/").body()).contains("href=\"/card\"", "href=\"/sign-in\"");
       assertThat(Visitor.target(visitor.signsIn(NAME, PASSWORD))).isEqualTo("/");
+      assertThat(Visitor.target(visitor.opens("/"))).isEqualTo("/people");
     }
   }
 

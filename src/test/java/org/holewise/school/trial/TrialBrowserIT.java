@@ -144,6 +144,7 @@ class TrialBrowserIT extends Browser {
 
   private void chooses(Page page, String title) {
     page.navigate(school.at("/").toString());
+    link(page, "Try a build").click();
     assertThat(page).hasURL(Pattern.compile("/try$"));
     if (page.viewportSize().width != PHONE) {
       looksRight(page, "trial-choose");

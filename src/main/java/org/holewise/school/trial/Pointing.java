@@ -1,4 +1,4 @@
-package org.holewise.school.sheet;
+package org.holewise.school.trial;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,8 @@
-package org.holewise.school.sheet;
+package org.holewise.school.trial;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.holewise.school.sheet.TypedBuild.Note;
-import org.holewise.school.trial.StartingPoints;
+import org.holewise.school.trial.TypedBuild.Note;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

@@ -1,4 +1,4 @@
-package org.holewise.school.sheet;
+package org.holewise.school.trial;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,17 +13,15 @@ import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.marking.Mark;
 import org.holewise.engine.marking.Marking;
 import org.holewise.school.library.LibraryExercise;
-import org.holewise.school.trial.StartingPoint;
-import org.holewise.school.trial.StartingPoints;
 import org.springframework.core.io.ClassPathResource;
 
 /** The exercises that come along, and marks of lines typed for them. */
-public final class Shipped {
-  public static final List<String> SLUGS = List.of("stage-cue", "stage-dimmer", "stage-moonlight");
+final class Shipped {
+  static final List<String> SLUGS = List.of("stage-cue", "stage-dimmer", "stage-moonlight");
 
   private Shipped() {}
 
-  public static LibraryExercise entry(String slug) {
+  static LibraryExercise entry(String slug) {
     String text = file(slug + ".yaml");
     var prepared = ExerciseDocument.yaml(text).orThrow();
     byte[] build = file(slug + "-build.json").getBytes(StandardCharsets.UTF_8);
@@ -31,16 +29,16 @@ public final class Shipped {
     return new LibraryExercise(prepared.exercise(), prepared.notes(), text, checked);
   }
 
-  public static Exercise exercise(String slug) {
+  static Exercise exercise(String slug) {
     return entry(slug).exercise();
   }
 
-  public static List<StartingPoint> starts(String slug) {
+  static List<StartingPoint> starts(String slug) {
     return StartingPoints.of(entry(slug), "empty", "checked");
   }
 
   /** The lines of a starting point. */
-  public static String lines(String slug, String start) {
+  static String lines(String slug, String start) {
     return starts(slug).stream()
         .filter(point -> point.name().equals(start))
         .map(StartingPoint::lines)
@@ -48,19 +46,19 @@ public final class Shipped {
         .orElseThrow();
   }
 
-  public static BenchRecord record(String slug, String lines) {
+  static BenchRecord record(String slug, String lines) {
     return TypedBuild.read(lines, exercise(slug)).record().orElseThrow();
   }
 
-  public static Mark mark(String slug, String lines) {
+  static Mark mark(String slug, String lines) {
     return Marking.mark(exercise(slug), record(slug, lines), Priors.start(), Set.of());
   }
 
-  public static MarkSheet sheet(String slug, String lines) {
+  static MarkSheet sheet(String slug, String lines) {
     return MarkReport.of(exercise(slug), record(slug, lines), mark(slug, lines), List.of());
   }
 
-  public static String file(String name) {
+  static String file(String name) {
     try {
       return new ClassPathResource("exercises/" + name).getContentAsString(StandardCharsets.UTF_8);
     } catch (IOException e) {

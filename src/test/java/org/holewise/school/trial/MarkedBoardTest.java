@@ -1,4 +1,4 @@
-package org.holewise.school.sheet;
+package org.holewise.school.trial;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

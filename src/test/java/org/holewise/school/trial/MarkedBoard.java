@@ -1,4 +1,4 @@
-package org.holewise.school.sheet;
+package org.holewise.school.trial;
 
 import java.io.IOException;
 import java.nio.file.Files;
