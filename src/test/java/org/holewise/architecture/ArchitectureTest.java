@@ -47,7 +47,8 @@ class ArchitectureTest {
           school.session   : engine.* school.account school.roster school.library
           school.handin    : engine.* document.* document school.account school.roster school.library school.session
           school.api       : engine.* document.* document school.account school.library
-          school.trial     : engine.* document.* document school.account school.library
+          school.sheet     : engine.* document.* document school.account school.roster school.library school.session
+          school.trial     : engine.* document.* document school.account school.library school.sheet
           school.system    : engine.* document school.*
           """);
 

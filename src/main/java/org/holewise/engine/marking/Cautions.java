@@ -1,8 +1,9 @@
 package org.holewise.engine.marking;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.holewise.engine.exercise.Condition;
 import org.holewise.engine.part.Limit;
@@ -32,26 +33,31 @@ final class Cautions {
   private Cautions() {}
 
   static List<Caution> of(Assembly assembly) {
-    var all = new LinkedHashSet<Caution>();
+    var all = new LinkedHashMap<List<String>, Caution>();
     Bench bench = Bench.of(assembly);
     double highest = 0;
     for (Condition condition : assembly.exercise().conditions()) {
       if (bench.outcome(condition) instanceof Unsolvable unsolvable) {
-        all.add(new Caution("supply-shorted", "", List.of()));
+        add(all, new Caution("supply-shorted", "", List.of()));
         continue;
       }
       Optional<OperatingPoint> point = bench.point(condition);
       if (point.isPresent()) {
         for (Part part : assembly.exercise().parts()) {
-          all.addAll(ofPart(part, point.get()));
+          ofPart(part, point.get()).forEach(caution -> add(all, caution));
         }
         highest = Math.max(highest, greatest(assembly, point.get()));
       }
     }
     if (highest > HIGH + 1e-9) {
-      all.add(new Caution("high-voltage", "", List.of(Display.reading(highest, Unit.VOLT))));
+      add(all, new Caution("high-voltage", "", List.of(Display.reading(highest, Unit.VOLT))));
     }
-    return List.copyOf(all);
+    return List.copyOf(all.values());
+  }
+
+  // What is so in several conditions is said once, with the figures of the first.
+  private static void add(Map<List<String>, Caution> all, Caution caution) {
+    all.putIfAbsent(List.of(caution.kind(), caution.ref()), caution);
   }
 
   private static List<Caution> ofPart(Part part, OperatingPoint point) {

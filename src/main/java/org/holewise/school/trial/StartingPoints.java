@@ -18,14 +18,14 @@ import org.springframework.core.io.ClassPathResource;
  * with a slip, where a file {@code slips/<slug>.txt} has some: a line {@code == name: title}, then
  * the build's lines.
  */
-final class StartingPoints {
-  static final String EMPTY = "empty";
-  static final String CHECKED = "checked";
+public final class StartingPoints {
+  public static final String EMPTY = "empty";
+  public static final String CHECKED = "checked";
 
   private StartingPoints() {}
 
   /** {@code empty} and {@code checked} are their titles. */
-  static List<StartingPoint> of(LibraryExercise entry, String empty, String checked) {
+  public static List<StartingPoint> of(LibraryExercise entry, String empty, String checked) {
     Exercise exercise = entry.exercise();
     BenchRecord sound = entry.checked();
     var points = new ArrayList<StartingPoint>();

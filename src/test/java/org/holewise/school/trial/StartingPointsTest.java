@@ -8,6 +8,8 @@ import org.holewise.engine.diagnosis.Suspect;
 import org.holewise.engine.marking.Mark;
 import org.holewise.engine.wiring.Difference;
 import org.holewise.engine.wiring.Repair;
+import org.holewise.school.sheet.Shipped;
+import org.holewise.school.sheet.TypedBuild;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

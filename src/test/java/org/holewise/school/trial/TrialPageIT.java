@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.holewise.running.RunningSchool;
 import org.holewise.running.Visitor;
+import org.holewise.school.sheet.Shipped;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

@@ -1,4 +1,4 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import java.util.Optional;
 import org.holewise.document.text.Messages;
@@ -17,7 +17,7 @@ import org.holewise.engine.reading.Verdict;
  * @param built what the circuit as built gives, where that differs
  * @param state look of the verdict: fits, look or waits
  */
-record Readout(
+public record Readout(
     String label,
     String measured,
     String wanted,

@@ -1,4 +1,4 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import java.util.List;
 import java.util.Optional;

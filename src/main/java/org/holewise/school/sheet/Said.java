@@ -1,12 +1,12 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import java.util.Arrays;
 import java.util.List;
 
 /** A sentence of the page by its key, and what it names. */
-record Said(String key, List<String> parts) {
-  static Said of(String key, Object... parts) {
-    return new Said("trial." + key, Arrays.stream(parts).map(String::valueOf).toList());
+public record Said(String key, List<String> parts) {
+  public static Said of(String key, Object... parts) {
+    return new Said(key, Arrays.stream(parts).map(String::valueOf).toList());
   }
 
   /** The same for a message with parts. */

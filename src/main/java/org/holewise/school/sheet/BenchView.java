@@ -1,4 +1,4 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +24,7 @@ import org.holewise.engine.part.Part;
  * @param shown which columns, a sentence for each board
  * @param looked the holes with a ring
  */
-record BenchView(
+public record BenchView(
     BoardPicture along,
     BoardPicture down,
     String size,
@@ -38,11 +38,11 @@ record BenchView(
   private static final double WIDE = 900;
 
   /** A part or link in words; {@code kind} is empty for a link. */
-  record Entry(String ref, String kind, String value, List<Seat> seats) {}
+  public record Entry(String ref, String kind, String value, List<Seat> seats) {}
 
-  record Seat(String pin, String hole) {}
+  public record Seat(String pin, String hole) {}
 
-  static BenchView of(Exercise exercise, Optional<Build> typed, Highlight highlight) {
+  public static BenchView of(Exercise exercise, Optional<Build> typed, Highlight highlight) {
     Build build = typed.orElseGet(() -> new Build(exercise.board(), List.of(), List.of()));
     List<Part> parts = exercise.parts();
     var along = BoardPicture.of(build, parts, highlight, View.ALONG, false);
@@ -61,7 +61,7 @@ record BenchView(
 
   private static List<Said> shown(String model, List<Section> sections) {
     var boards = sections.stream().map(Section::board).distinct().toList();
-    String key = boards.size() == 1 ? "board.columns" : "board.columns.joined";
+    String key = boards.size() == 1 ? "sheet.board.columns" : "sheet.board.columns.joined";
     return boards.stream()
         .map(board -> sections.stream().filter(s -> s.board() == board).toList())
         .map(of -> Said.of(key, model, ranges(of), of.get(0).of(), of.get(0).board()))

@@ -1,4 +1,4 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,15 +13,17 @@ import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.marking.Mark;
 import org.holewise.engine.marking.Marking;
 import org.holewise.school.library.LibraryExercise;
+import org.holewise.school.trial.StartingPoint;
+import org.holewise.school.trial.StartingPoints;
 import org.springframework.core.io.ClassPathResource;
 
 /** The exercises that come along, and marks of lines typed for them. */
-final class Shipped {
-  static final List<String> SLUGS = List.of("stage-cue", "stage-dimmer", "stage-moonlight");
+public final class Shipped {
+  public static final List<String> SLUGS = List.of("stage-cue", "stage-dimmer", "stage-moonlight");
 
   private Shipped() {}
 
-  static LibraryExercise entry(String slug) {
+  public static LibraryExercise entry(String slug) {
     String text = file(slug + ".yaml");
     var prepared = ExerciseDocument.yaml(text).orThrow();
     byte[] build = file(slug + "-build.json").getBytes(StandardCharsets.UTF_8);
@@ -29,16 +31,16 @@ final class Shipped {
     return new LibraryExercise(prepared.exercise(), prepared.notes(), text, checked);
   }
 
-  static Exercise exercise(String slug) {
+  public static Exercise exercise(String slug) {
     return entry(slug).exercise();
   }
 
-  static List<StartingPoint> starts(String slug) {
+  public static List<StartingPoint> starts(String slug) {
     return StartingPoints.of(entry(slug), "empty", "checked");
   }
 
   /** The lines of a starting point. */
-  static String lines(String slug, String start) {
+  public static String lines(String slug, String start) {
     return starts(slug).stream()
         .filter(point -> point.name().equals(start))
         .map(StartingPoint::lines)
@@ -46,19 +48,19 @@ final class Shipped {
         .orElseThrow();
   }
 
-  static BenchRecord record(String slug, String lines) {
+  public static BenchRecord record(String slug, String lines) {
     return TypedBuild.read(lines, exercise(slug)).record().orElseThrow();
   }
 
-  static Mark mark(String slug, String lines) {
+  public static Mark mark(String slug, String lines) {
     return Marking.mark(exercise(slug), record(slug, lines), Priors.start(), Set.of());
   }
 
-  static MarkSheet sheet(String slug, String lines) {
+  public static MarkSheet sheet(String slug, String lines) {
     return MarkReport.of(exercise(slug), record(slug, lines), mark(slug, lines), List.of());
   }
 
-  static String file(String name) {
+  public static String file(String name) {
     try {
       return new ClassPathResource("exercises/" + name).getContentAsString(StandardCharsets.UTF_8);
     } catch (IOException e) {

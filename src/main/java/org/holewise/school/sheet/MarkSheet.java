@@ -1,4 +1,4 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +13,7 @@ import org.holewise.engine.marking.Points;
  * @param doubt whether what was measured fits other places as well
  * @param highlight the same on the board
  */
-record MarkSheet(
+public record MarkSheet(
     List<Warning> cautions,
     List<Fit> fits,
     Optional<Look> look,
@@ -29,23 +29,23 @@ record MarkSheet(
     List<String> findings) {
 
   /** {@code stop}: power off at once. */
-  record Warning(String text, boolean stop) {}
+  public record Warning(String text, boolean stop) {}
 
   /** {@code state}: fits, look or waits. */
-  record Fit(String state, Said said) {}
+  public record Fit(String state, Said said) {}
 
   /** A sentence, and what would do as well. */
-  record Look(String text, List<String> others) {
+  public record Look(String text, List<String> others) {
     static Look at(String text) {
       return new Look(text, List.of());
     }
   }
 
   /** The reading to take, and the line on which to type it. */
-  record Next(String text, String line) {}
+  public record Next(String text, String line) {}
 
   /** {@code alike}: numbers, from 1, of those that cannot be told from it, as {@code 1, 3–5}. */
-  record Suspicion(String text, Likelihood likelihood, String alike) {}
+  public record Suspicion(String text, Likelihood likelihood, String alike) {}
 
   public int readingsOf() {
     return points.of() - wiringOf;

@@ -1,4 +1,4 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,14 +18,14 @@ import org.holewise.engine.marking.Mark;
 import org.holewise.engine.reading.Judged;
 import org.holewise.engine.reading.Verdict;
 import org.holewise.engine.wiring.Difference;
-import org.holewise.school.trial.MarkSheet.Fit;
-import org.holewise.school.trial.MarkSheet.Look;
-import org.holewise.school.trial.MarkSheet.Next;
-import org.holewise.school.trial.MarkSheet.Suspicion;
-import org.holewise.school.trial.MarkSheet.Warning;
+import org.holewise.school.sheet.MarkSheet.Fit;
+import org.holewise.school.sheet.MarkSheet.Look;
+import org.holewise.school.sheet.MarkSheet.Next;
+import org.holewise.school.sheet.MarkSheet.Suspicion;
+import org.holewise.school.sheet.MarkSheet.Warning;
 
 /** Puts a mark into the order and words of the page. */
-final class MarkReport {
+public final class MarkReport {
   /** These spoil something or can hurt: power off first, everything else later. */
   private static final List<String> STOPS =
       List.of("far-over-limit", "supply-shorted", "unsolvable", "high-voltage");
@@ -47,7 +47,7 @@ final class MarkReport {
   }
 
   /** {@code odd}: what was odd about the record before it was marked. */
-  static MarkSheet of(Exercise exercise, BenchRecord record, Mark mark, List<Finding> odd) {
+  public static MarkSheet of(Exercise exercise, BenchRecord record, Mark mark, List<Finding> odd) {
     return new MarkReport(exercise, record, mark).sheet(odd);
   }
 
@@ -76,16 +76,16 @@ final class MarkReport {
 
   private Fit wiringFits() {
     if (record.build().isEmpty()) {
-      return new Fit("waits", Said.of("fits.no-layout"));
+      return new Fit("waits", Said.of("sheet.fits.no-layout"));
     }
     int differences = mark.wiring().differences().size();
     if (mark.wiring().matches()) {
-      return new Fit("fits", Said.of("fits.wiring"));
+      return new Fit("fits", Said.of("sheet.fits.wiring"));
     }
     if (mark.marks().held()) {
-      return new Fit("look", Said.of("fits.wiring.doubtful"));
+      return new Fit("look", Said.of("sheet.fits.wiring.doubtful"));
     }
-    String key = differences == 1 ? "fits.wiring.one" : "fits.wiring.differs";
+    String key = differences == 1 ? "sheet.fits.wiring.one" : "sheet.fits.wiring.differs";
     return new Fit("look", Said.of(key, differences));
   }
 
@@ -94,15 +94,16 @@ final class MarkReport {
     long missing = mark.readings().stream().filter(r -> r.verdict() == Verdict.MISSING).count();
     long sound = mark.readings().stream().filter(r -> r.verdict().earns()).count();
     if (missing == all) {
-      return new Fit("waits", Said.of("fits.readings.none"));
+      return new Fit("waits", Said.of("sheet.fits.readings.none"));
     }
     if (sound == all) {
-      String key = mark.marks().held() ? "fits.readings.schematic" : "fits.readings.all";
+      String key =
+          mark.marks().held() ? "sheet.fits.readings.schematic" : "sheet.fits.readings.all";
       return new Fit("fits", Said.of(key, all));
     }
     return sound + missing == all
-        ? new Fit("waits", Said.of("fits.readings.missing", sound, all))
-        : new Fit("look", Said.of("fits.readings.some", sound, all - missing));
+        ? new Fit("waits", Said.of("sheet.fits.readings.missing", sound, all))
+        : new Fit("look", Said.of("sheet.fits.readings.some", sound, all - missing));
   }
 
   /** The first repair of the wiring, else the likeliest suspect, else a reading to take again. */

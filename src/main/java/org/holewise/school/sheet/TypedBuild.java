@@ -1,4 +1,4 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -26,10 +26,10 @@ import org.holewise.engine.exercise.Exercise;
  * @param record what could be read; empty where a document is malformed
  * @param notes what to look at, in the order of the lines
  */
-record TypedBuild(String text, Optional<BenchRecord> record, List<Note> notes) {
+public record TypedBuild(String text, Optional<BenchRecord> record, List<Note> notes) {
 
   /** More than any bench has. */
-  static final int LONGEST = 50_000;
+  public static final int LONGEST = 50_000;
 
   private static final Pattern YAML_BUILD = Pattern.compile("(?m)^(placed|links|readings):");
 
@@ -43,9 +43,9 @@ record TypedBuild(String text, Optional<BenchRecord> record, List<Note> notes) {
    * @param quoted the line, or the place in the document
    * @param wrong whether it must be put right before the build can be marked
    */
-  record Note(int line, String quoted, String text, boolean wrong) {}
+  public record Note(int line, String quoted, String text, boolean wrong) {}
 
-  static TypedBuild read(String text, Exercise exercise) {
+  public static TypedBuild read(String text, Exercise exercise) {
     if (text.length() > LONGEST) {
       var note = new Note(0, "", Messages.english().say("line.text-too-long", LONGEST), true);
       return new TypedBuild(text, Optional.empty(), List.of(note));
@@ -60,7 +60,7 @@ record TypedBuild(String text, Optional<BenchRecord> record, List<Note> notes) {
   }
 
   /** Whether it can be marked. */
-  boolean ready() {
+  public boolean ready() {
     return record.isPresent() && wrong().isEmpty();
   }
 
@@ -73,7 +73,7 @@ record TypedBuild(String text, Optional<BenchRecord> record, List<Note> notes) {
   }
 
   /** The numbers of the lines that must be put right. */
-  List<Integer> wrongLines() {
+  public List<Integer> wrongLines() {
     return wrong().stream().map(Note::line).filter(line -> line > 0).toList();
   }
 

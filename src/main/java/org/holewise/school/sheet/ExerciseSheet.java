@@ -1,4 +1,4 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +11,7 @@ import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
 
 /** The exercise as the page shows it: parts, readings, and what joins what. */
-record ExerciseSheet(
+public record ExerciseSheet(
     String slug,
     String title,
     String aim,
@@ -21,14 +21,14 @@ record ExerciseSheet(
     List<NetRow> nets) {
 
   /** {@code pins} in the order in which their holes are typed. */
-  record PartRow(String ref, String kind, String value, String pins) {}
+  public record PartRow(String ref, String kind, String value, String pins) {}
 
   /** {@code when} is empty where there is but one condition. */
-  record ReadingRow(String id, String label, String how, String when) {}
+  public record ReadingRow(String id, String label, String how, String when) {}
 
-  record NetRow(String name, String pins) {}
+  public record NetRow(String name, String pins) {}
 
-  static ExerciseSheet of(Exercise exercise) {
+  public static ExerciseSheet of(Exercise exercise) {
     return new ExerciseSheet(
         exercise.slug(),
         exercise.title(),

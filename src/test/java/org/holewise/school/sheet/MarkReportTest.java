@@ -1,4 +1,4 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,8 +10,9 @@ import org.holewise.engine.board.Hole;
 import org.holewise.engine.exercise.Extra;
 import org.holewise.engine.marking.Caution;
 import org.holewise.engine.marking.Mark;
-import org.holewise.school.trial.MarkSheet.Fit;
-import org.holewise.school.trial.MarkSheet.Warning;
+import org.holewise.school.sheet.MarkSheet.Fit;
+import org.holewise.school.sheet.MarkSheet.Warning;
+import org.holewise.school.trial.StartingPoint;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -88,8 +89,8 @@ class MarkReportTest {
   void whereTheReadingsSpeakForTheSchematicTheRecordIsDoubted() {
     MarkSheet sheet = Shipped.sheet(MOON, moon("checked").replace("D1 c15 c17", "D1 c14 c17"));
     assertThat(sheet.points().held()).isTrue();
-    assertThat(sheet.fits().get(0).said().key()).isEqualTo("trial.fits.wiring.doubtful");
-    assertThat(sheet.fits().get(1).said().key()).isEqualTo("trial.fits.readings.schematic");
+    assertThat(sheet.fits().get(0).said().key()).isEqualTo("sheet.fits.wiring.doubtful");
+    assertThat(sheet.fits().get(1).said().key()).isEqualTo("sheet.fits.readings.schematic");
     assertThat(sheet.look()).isPresent();
   }
 
@@ -115,7 +116,7 @@ class MarkReportTest {
   @Test
   void theReadingsAloneAreJudgedWithoutALayout() {
     MarkSheet sheet = Shipped.sheet(MOON, "supply 5.01 V\nacross-r1 1.86 V");
-    assertThat(sheet.fits().get(0).said().key()).isEqualTo("trial.fits.no-layout");
+    assertThat(sheet.fits().get(0).said().key()).isEqualTo("sheet.fits.no-layout");
     assertThat(sheet.highlight().ringed()).isEmpty();
   }
 
@@ -157,12 +158,12 @@ class MarkReportTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.999, trial.likely, trial.share.nearly-all",
-    "0.62, trial.likely, trial.share.of 6 10",
-    "0.949, trial.likely, trial.share.of 9 10",
-    "0.3, trial.possible, trial.share.of 3 10",
-    "0.04, trial.unlikely, trial.share.of 4 100",
-    "0.002, trial.unlikely, trial.share.few"
+    "0.999, sheet.likely, sheet.share.nearly-all",
+    "0.62, sheet.likely, sheet.share.of 6 10",
+    "0.949, sheet.likely, sheet.share.of 9 10",
+    "0.3, sheet.possible, sheet.share.of 3 10",
+    "0.04, sheet.unlikely, sheet.share.of 4 100",
+    "0.002, sheet.unlikely, sheet.share.few"
   })
   void probabilitiesAreSaidAsPeopleSayThem(double probability, String word, String share) {
     Likelihood said = Likelihood.of(probability);

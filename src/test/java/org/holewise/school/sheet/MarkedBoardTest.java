@@ -1,4 +1,4 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

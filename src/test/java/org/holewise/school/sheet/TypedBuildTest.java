@@ -1,8 +1,9 @@
-package org.holewise.school.trial;
+package org.holewise.school.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.holewise.school.trial.TypedBuild.Note;
+import org.holewise.school.sheet.TypedBuild.Note;
+import org.holewise.school.trial.StartingPoints;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
