@@ -71,6 +71,7 @@ final class Assembly {
         ground.rails(),
         ground.holes(seats.taken()),
         outlines,
+        highlight.patches().stream().flatMap(patch -> ground.patches(patch).stream()).toList(),
         List.copyOf(wires),
         List.copyOf(leads),
         List.copyOf(bodies),

@@ -20,6 +20,7 @@ public record BoardPicture(
     List<RailLine> rails,
     List<Dot> holes,
     List<Outline> outlines,
+    List<Box> patches,
     List<Wire> wires,
     List<Lead> leads,
     List<Body> bodies,

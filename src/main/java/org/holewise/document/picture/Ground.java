@@ -136,6 +136,27 @@ record Ground(BoardModel model, Plan plan) {
     return Optional.of(new Outline(hole, Box.between(from, to, STRIP + 3)));
   }
 
+  /** Round the drawn columns of a patch; none where it has no drawn column or track. */
+  List<Box> patches(Patch patch) {
+    var across =
+        patch.tracks().stream()
+            .filter(plan.tracks()::has)
+            .map(plan.tracks()::at)
+            .mapToDouble(v -> v)
+            .summaryStatistics();
+    return plan.sections().stream()
+        .filter(section -> across.getCount() > 0 && section.board() == patch.board())
+        .filter(section -> section.first() <= patch.last() && section.last() >= patch.first())
+        .map(
+            section ->
+                Box.between(
+                    plan.spot(
+                        section.at(Math.max(patch.first(), section.first())), across.getMin()),
+                    plan.spot(section.at(Math.min(patch.last(), section.last())), across.getMax()),
+                    STRIP + 3))
+        .toList();
+  }
+
   /** Row letters, column numbers, signs of the rails and their gaps. */
   void print(Labels labels) {
     for (Section section : plan.sections()) {

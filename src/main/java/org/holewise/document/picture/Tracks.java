@@ -13,16 +13,18 @@ import org.holewise.engine.board.Rail;
  * as boards are commonly printed.
  */
 record Tracks(Map<String, Double> across, double depth) {
+  /** As far apart as targets for a finger have to be; fourteen tracks and a groove are 360 px. */
   static final double PITCH = 24;
+
   private static final double EDGE = 15;
 
   /** Between a rail and the nearest row: the column numbers stand there. */
-  private static final double CHANNEL = 38;
+  private static final double CHANNEL = 30;
 
   /** Between the edge and the nearest row where there are no rails. */
   private static final double BARE = 30;
 
-  private static final double GROOVE = 38;
+  private static final double GROOVE = 30;
 
   static Tracks of(BoardModel model) {
     List<String> rails = model.rails().stream().map(Rail::track).toList();

@@ -72,6 +72,21 @@ public final class Marking {
   }
 
   /**
+   * What a layout would do to its parts or to the person at it in any condition of the exercise,
+   * readings left out of account; of the schematic's circuit where no layout is entered.
+   */
+  public static List<Caution> cautions(Exercise exercise, BenchRecord record) {
+    Assembly circuit =
+        record
+            .build()
+            .map(build -> Layout.of(build, exercise.parts()))
+            .map(l -> Assembly.of(exercise, l.nets().netlist(), l.nets()::netAt))
+            .orElseGet(
+                () -> Assembly.of(exercise, Schematic.netlist(exercise), Assembly.HoleNets.NONE));
+    return Cautions.of(MarkedValues.of(exercise, record).on(circuit));
+  }
+
+  /**
    * Whether the readings fit the schematic and contradict the layout as entered: then the build was
    * probably right and its entry wrong.
    */

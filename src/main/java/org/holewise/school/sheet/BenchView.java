@@ -1,14 +1,18 @@
 package org.holewise.school.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.holewise.document.picture.BoardPicture;
+import org.holewise.document.picture.BoardPicture.Dot;
 import org.holewise.document.picture.BoardPicture.Ring;
 import org.holewise.document.picture.Highlight;
 import org.holewise.document.picture.PartValue;
 import org.holewise.document.picture.Section;
+import org.holewise.document.picture.Spot;
 import org.holewise.document.picture.View;
 import org.holewise.engine.board.Build;
 import org.holewise.engine.board.Hole;
@@ -42,11 +46,29 @@ public record BenchView(
 
   public record Seat(String pin, String hole) {}
 
+  /**
+   * A hole that can be tapped.
+   *
+   * @param x its place among the holes from the left, {@code y} from above, both from 0
+   */
+  public record Tap(Hole hole, Spot at, int x, int y, boolean used) {}
+
+  /** The used columns with a margin. */
   public static BenchView of(Exercise exercise, Optional<Build> typed, Highlight highlight) {
+    return of(exercise, typed, highlight, false);
+  }
+
+  /** Every column, for a board that is built on by tapping its holes. */
+  public static BenchView whole(Exercise exercise, Optional<Build> typed, Highlight highlight) {
+    return of(exercise, typed, highlight, true);
+  }
+
+  private static BenchView of(
+      Exercise exercise, Optional<Build> typed, Highlight highlight, boolean whole) {
     Build build = typed.orElseGet(() -> new Build(exercise.board(), List.of(), List.of()));
     List<Part> parts = exercise.parts();
-    var along = BoardPicture.of(build, parts, highlight, View.ALONG, false);
-    var down = BoardPicture.of(build, parts, highlight, View.DOWN, false);
+    var along = BoardPicture.of(build, parts, highlight, View.ALONG, whole);
+    var down = BoardPicture.of(build, parts, highlight, View.DOWN, whole);
     var placed = build.placed().stream().map(Placed::ref).toList();
     return new BenchView(
         along,
@@ -57,6 +79,44 @@ public record BenchView(
         entries(exercise, build),
         parts.stream().map(Part::ref).filter(ref -> !placed.contains(ref)).toList(),
         along.rings().stream().map(Ring::hole).toList());
+  }
+
+  public boolean outlined() {
+    return !along.patches().isEmpty();
+  }
+
+  public boolean dashed() {
+    return !along.outlines().isEmpty();
+  }
+
+  public List<Tap> alongTaps() {
+    return taps(along.holes());
+  }
+
+  public List<Tap> downTaps() {
+    return taps(down.holes());
+  }
+
+  /** Row by row, as one reads. */
+  private static List<Tap> taps(List<Dot> holes) {
+    var xs = new TreeSet<Double>();
+    var ys = new TreeSet<Double>();
+    holes.forEach(
+        dot -> {
+          xs.add(dot.at().x());
+          ys.add(dot.at().y());
+        });
+    return holes.stream()
+        .map(
+            dot ->
+                new Tap(
+                    dot.hole(),
+                    dot.at(),
+                    xs.headSet(dot.at().x()).size(),
+                    ys.headSet(dot.at().y()).size(),
+                    dot.used()))
+        .sorted(Comparator.comparingInt(Tap::y).thenComparingInt(Tap::x))
+        .toList();
   }
 
   private static List<Said> shown(String model, List<Section> sections) {

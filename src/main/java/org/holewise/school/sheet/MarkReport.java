@@ -5,91 +5,71 @@ import java.util.List;
 import java.util.Optional;
 import org.holewise.document.lines.Measures;
 import org.holewise.document.picture.Highlight;
-import org.holewise.document.text.Messages;
-import org.holewise.document.text.Texts;
-import org.holewise.engine.board.Finding;
 import org.holewise.engine.diagnosis.NextReading;
 import org.holewise.engine.diagnosis.Suspect;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
-import org.holewise.engine.exercise.Written;
-import org.holewise.engine.marking.Caution;
-import org.holewise.engine.marking.Mark;
-import org.holewise.engine.reading.Judged;
+import org.holewise.engine.exercise.Reading;
 import org.holewise.engine.reading.Verdict;
-import org.holewise.engine.wiring.Difference;
+import org.holewise.school.sheet.KeptMark.Change;
+import org.holewise.school.sheet.KeptMark.Difference;
+import org.holewise.school.sheet.KeptMark.Judgement;
+import org.holewise.school.sheet.KeptMark.Told;
 import org.holewise.school.sheet.MarkSheet.Fit;
 import org.holewise.school.sheet.MarkSheet.Look;
 import org.holewise.school.sheet.MarkSheet.Next;
 import org.holewise.school.sheet.MarkSheet.Suspicion;
-import org.holewise.school.sheet.MarkSheet.Warning;
 
-/** Puts a mark into the order and words of the page. */
-public final class MarkReport {
-  /** These spoil something or can hurt: power off first, everything else later. */
-  private static final List<String> STOPS =
-      List.of("far-over-limit", "supply-shorted", "unsolvable", "high-voltage");
-
+/** Puts a mark into the order and words of the teacher's page. */
+final class MarkReport {
   private static final int MOST_ACTS = 3;
 
   private final Exercise exercise;
   private final BenchRecord record;
-  private final Mark mark;
-  private final Texts texts;
+  private final KeptMark mark;
   private final Pointing pointing;
 
-  private MarkReport(Exercise exercise, BenchRecord record, Mark mark) {
+  MarkReport(Exercise exercise, BenchRecord record, KeptMark mark) {
     this.exercise = exercise;
     this.record = record;
     this.mark = mark;
-    this.texts = new Texts(Messages.english(), exercise, record.build(), true);
     this.pointing = new Pointing(record.build());
   }
 
-  /** {@code odd}: what was odd about the record before it was marked. */
-  public static MarkSheet of(Exercise exercise, BenchRecord record, Mark mark, List<Finding> odd) {
-    return new MarkReport(exercise, record, mark).sheet(odd);
-  }
-
-  private MarkSheet sheet(List<Finding> odd) {
-    var findings = new ArrayList<>(odd);
-    findings.addAll(mark.findings());
+  MarkSheet sheet() {
     return new MarkSheet(
-        mark.cautions().stream().map(this::warning).distinct().toList(),
+        Warning.of(mark.cautions()),
         List.of(wiringFits(), readingsFit()),
         look(),
-        difference().isEmpty() && suspect().filter(s -> !s.alike().isEmpty()).isPresent(),
+        difference().isEmpty()
+            && mark.suspect().filter(s -> !s.what().alike().isEmpty()).isPresent(),
         highlight(),
-        mark.diagnosis().next().map(this::next),
-        mark.diagnosis().acts().stream().map(texts::act).distinct().limit(MOST_ACTS).toList(),
-        mark.marks(),
+        mark.next().map(this::next),
+        mark.acts().stream().map(Told::text).distinct().limit(MOST_ACTS).toList(),
+        mark.points(),
         exercise.marks().wiring(),
-        mark.wiring().differences().stream().map(this::look).toList(),
-        mark.readings().stream().map(this::readout).toList(),
-        mark.diagnosis().suspects().stream().map(this::suspicion).toList(),
-        findings.stream().map(texts::finding).toList());
-  }
-
-  private Warning warning(Caution caution) {
-    return new Warning(texts.caution(caution), STOPS.contains(caution.kind()));
+        differences(),
+        readouts(),
+        mark.suspects().stream().map(this::suspicion).toList(),
+        mark.findings().stream().map(Told::text).toList());
   }
 
   private Fit wiringFits() {
     if (record.build().isEmpty()) {
       return new Fit("waits", Said.of("sheet.fits.no-layout"));
     }
-    int differences = mark.wiring().differences().size();
-    if (mark.wiring().matches()) {
+    int differences = mark.differences().size();
+    if (mark.wiringMatches()) {
       return new Fit("fits", Said.of("sheet.fits.wiring"));
     }
-    if (mark.marks().held()) {
+    if (mark.points().held()) {
       return new Fit("look", Said.of("sheet.fits.wiring.doubtful"));
     }
     String key = differences == 1 ? "sheet.fits.wiring.one" : "sheet.fits.wiring.differs";
     return new Fit("look", Said.of(key, differences));
   }
 
-  private Fit readingsFit() {
+  Fit readingsFit() {
     long all = mark.readings().size();
     long missing = mark.readings().stream().filter(r -> r.verdict() == Verdict.MISSING).count();
     long sound = mark.readings().stream().filter(r -> r.verdict().earns()).count();
@@ -98,7 +78,7 @@ public final class MarkReport {
     }
     if (sound == all) {
       String key =
-          mark.marks().held() ? "sheet.fits.readings.schematic" : "sheet.fits.readings.all";
+          mark.points().held() ? "sheet.fits.readings.schematic" : "sheet.fits.readings.all";
       return new Fit("fits", Said.of(key, all));
     }
     return sound + missing == all
@@ -109,57 +89,80 @@ public final class MarkReport {
   /** The first repair of the wiring, else the likeliest suspect, else a reading to take again. */
   private Optional<Look> look() {
     return difference()
-        .map(this::look)
-        .or(() -> suspect().map(suspect -> Look.at(texts.suspect(suspect))))
-        .or(() -> mark.readings().stream().flatMap(read -> again(read).stream()).findFirst());
+        .map(MarkReport::look)
+        .or(() -> mark.suspect().map(suspect -> Look.at(suspect.text())))
+        .or(() -> again().map(read -> Look.at(label(read) + ": " + read.text())));
   }
 
-  private Look look(Difference difference) {
+  private static Look look(Difference difference) {
     return new Look(
-        texts.repair(difference.repair()), difference.or().stream().map(texts::repair).toList());
+        difference.change().text(), difference.or().stream().map(Change::text).toList());
   }
 
-  private Optional<Look> again(Judged read) {
-    boolean doubtful = !read.verdict().earns() && read.verdict() != Verdict.MISSING;
-    return texts
-        .reading(read)
-        .filter(advice -> doubtful)
-        .map(advice -> Look.at(read.reading().label() + ": " + advice));
+  /** The first reading that was taken and does not fit. */
+  Optional<Judgement> again() {
+    return mark.readings().stream()
+        .filter(read -> !read.verdict().earns() && read.verdict() != Verdict.MISSING)
+        .filter(read -> !read.text().isEmpty())
+        .findFirst();
   }
 
   private Highlight highlight() {
     return difference()
-        .map(difference -> pointing.at(difference.repair()))
-        .or(() -> suspect().map(pointing::at))
+        .map(difference -> Highlight.of(difference.change().holes()))
+        .or(() -> mark.suspect().map(suspect -> pointing.at(suspect.what())))
         .orElse(Highlight.NONE);
   }
 
   private Optional<Difference> difference() {
-    return mark.wiring().differences().stream().findFirst();
+    return mark.differences().stream().findFirst();
   }
 
-  private Optional<Suspect> suspect() {
-    return mark.diagnosis().suspects().stream()
-        .findFirst()
-        .filter(suspect -> !suspect.likeliest().kind().equals("none"));
+  private Next next(Told<NextReading> next) {
+    return new Next(next.text(), "extra " + line(exercise, next.what()));
   }
 
-  private Next next(NextReading next) {
+  /** A reading as it is typed, without its value. */
+  static String line(Exercise exercise, NextReading next) {
     String usual = exercise.conditions().get(0).name();
     String when = next.when().equals(usual) ? "" : " when " + next.when();
-    return new Next(texts.next(next), "extra " + Measures.written(next.measure()) + when);
+    return Measures.written(next.measure()) + when;
   }
 
-  private Readout readout(Judged judged) {
-    Written written = record.readings().get(judged.reading().id());
-    return Readout.of(judged, written == null ? "" : written.text(), texts);
+  List<Look> differences() {
+    return mark.differences().stream().map(MarkReport::look).toList();
   }
 
-  private Suspicion suspicion(Suspect suspect) {
+  List<Readout> readouts() {
+    return mark.readings().stream()
+        .map(read -> Readout.of(read, label(read), typed(read)))
+        .toList();
+  }
+
+  String label(Judgement read) {
+    return label(read.id());
+  }
+
+  /** What the exercise calls a reading. */
+  String label(String id) {
+    return exercise.readings().stream()
+        .filter(reading -> reading.id().equals(id))
+        .map(Reading::label)
+        .findFirst()
+        .orElse(id);
+  }
+
+  /** What was written down. */
+  String typed(Judgement read) {
+    var written = record.readings().get(read.id());
+    return written == null ? "" : written.text();
+  }
+
+  private Suspicion suspicion(Told<Suspect> suspect) {
     return new Suspicion(
-        texts.suspect(suspect),
-        Likelihood.of(suspect.probability()),
-        numbers(suspect.alike().stream().map(i -> i + 1).sorted().toList()));
+        suspect.text(),
+        Likelihood.of(suspect.what().probability()),
+        numbers(suspect.what().alike().stream().map(i -> i + 1).sorted().toList()));
   }
 
   /** Neighbours joined to ranges: {@code 1, 3–5}. */

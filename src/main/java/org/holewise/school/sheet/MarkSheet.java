@@ -3,6 +3,8 @@ package org.holewise.school.sheet;
 import java.util.List;
 import java.util.Optional;
 import org.holewise.document.picture.Highlight;
+import org.holewise.engine.exercise.BenchRecord;
+import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.marking.Points;
 
 /**
@@ -28,9 +30,6 @@ public record MarkSheet(
     List<Suspicion> suspects,
     List<String> findings) {
 
-  /** {@code stop}: power off at once. */
-  public record Warning(String text, boolean stop) {}
-
   /** {@code state}: fits, look or waits. */
   public record Fit(String state, Said said) {}
 
@@ -46,6 +45,11 @@ public record MarkSheet(
 
   /** {@code alike}: numbers, from 1, of those that cannot be told from it, as {@code 1, 3–5}. */
   public record Suspicion(String text, Likelihood likelihood, String alike) {}
+
+  /** The sheet of a mark as it is kept, for the exercise and the record that it was made of. */
+  public static MarkSheet of(Exercise exercise, BenchRecord record, KeptMark mark) {
+    return new MarkReport(exercise, record, mark).sheet();
+  }
 
   public int readingsOf() {
     return points.of() - wiringOf;

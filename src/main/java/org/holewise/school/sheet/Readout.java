@@ -2,13 +2,12 @@ package org.holewise.school.sheet;
 
 import java.util.Optional;
 import org.holewise.document.text.Messages;
-import org.holewise.document.text.Texts;
 import org.holewise.engine.quantity.Display;
 import org.holewise.engine.quantity.Unit;
 import org.holewise.engine.reading.Expected;
-import org.holewise.engine.reading.Judged;
 import org.holewise.engine.reading.Shown;
 import org.holewise.engine.reading.Verdict;
+import org.holewise.school.sheet.KeptMark.Judgement;
 
 /**
  * A judged reading as the table shows it. Cells without anything to show are empty.
@@ -30,24 +29,29 @@ public record Readout(
   /** Below what any meter of a class shows (V, A, Ω). */
   private static final double NOTHING = 1e-9;
 
-  static Readout of(Judged judged, String typed, Texts texts) {
+  static Readout of(Judgement judged, String label, String typed) {
     String wanted = value(judged.wanted());
     String band = band(judged.wanted());
     String built = value(judged.asBuilt());
     String builtBand = band(judged.asBuilt());
     boolean same = wanted.equals(built) && band.equals(builtBand);
     return new Readout(
-        judged.reading().label(),
+        label,
         judged.measured().map(Readout::shown).orElse(typed),
         wanted,
         band,
         same ? "" : built,
         state(judged.verdict()),
-        texts.verdict(judged.verdict()),
-        texts.reading(judged).orElse(""));
+        word(judged.verdict()),
+        judged.text());
   }
 
-  private static String state(Verdict verdict) {
+  /** The word for a verdict. */
+  static String word(Verdict verdict) {
+    return Messages.english().say("verdict." + verdict.key());
+  }
+
+  static String state(Verdict verdict) {
     return switch (verdict) {
       case WITHIN, UNUSUAL -> "fits";
       case MISSING -> "waits";

@@ -1,21 +1,26 @@
 package org.holewise.school.trial;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.holewise.document.MarkDocument;
+import org.holewise.document.MarkRequest;
 import org.holewise.document.RecordFindings;
 import org.holewise.document.picture.Highlight;
+import org.holewise.document.text.Messages;
 import org.holewise.engine.diagnosis.Priors;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.marking.Mark;
 import org.holewise.engine.marking.Marking;
 import org.holewise.school.library.Library;
 import org.holewise.school.library.LibraryExercise;
 import org.holewise.school.sheet.BenchView;
 import org.holewise.school.sheet.ExerciseSheet;
-import org.holewise.school.sheet.MarkReport;
+import org.holewise.school.sheet.KeptMark;
 import org.holewise.school.sheet.MarkSheet;
 import org.holewise.school.sheet.TypedBuild;
 import org.springframework.context.MessageSource;
@@ -118,10 +123,14 @@ class TrialController {
     return Optional.empty();
   }
 
+  /** By way of the document, as every mark goes that is kept. */
   private static MarkSheet marked(Exercise exercise, BenchRecord typed) {
     BenchRecord record = RecordFindings.usable(exercise, typed);
-    var mark = Marking.mark(exercise, record, Priors.start(), Set.of());
-    return MarkReport.of(exercise, record, mark, RecordFindings.of(exercise, typed));
+    var request = new MarkRequest(exercise, record, RecordFindings.of(exercise, typed), Set.of());
+    Mark mark = Marking.mark(exercise, record, Priors.start(), request.ask());
+    byte[] document = MarkDocument.bytes(MarkDocument.tree(request, mark, Messages.english()));
+    return MarkSheet.of(
+        exercise, record, KeptMark.read(new String(document, StandardCharsets.UTF_8)));
   }
 
   private static TypedBuild typed(LibraryExercise entry, String text) {

@@ -5,13 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.holewise.document.lines.BuildLines;
-import org.holewise.engine.board.Finding;
 import org.holewise.engine.board.Hole;
 import org.holewise.engine.exercise.Extra;
 import org.holewise.engine.marking.Caution;
 import org.holewise.engine.marking.Mark;
 import org.holewise.school.sheet.MarkSheet.Fit;
-import org.holewise.school.sheet.MarkSheet.Warning;
 import org.holewise.school.trial.StartingPoint;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -27,7 +25,10 @@ class MarkReportTest {
   }
 
   private static MarkSheet sheet(Mark mark, String lines) {
-    return MarkReport.of(Shipped.exercise(MOON), Shipped.record(MOON, lines), mark, List.of());
+    return MarkSheet.of(
+        Shipped.exercise(MOON),
+        Shipped.record(MOON, lines),
+        KeptMark.read(Shipped.document(MOON, lines, mark)));
   }
 
   @Test
@@ -144,14 +145,8 @@ class MarkReportTest {
 
   @Test
   void whatWasOddAboutTheRecordComesFirstAmongTheFindings() {
-    String lines = moon("empty");
-    var odd = Finding.of("/build/board", "other-board", "400", "830-split");
-    MarkSheet sheet =
-        MarkReport.of(
-            Shipped.exercise(MOON),
-            Shipped.record(MOON, lines),
-            Shipped.mark(MOON, lines),
-            List.of(odd));
+    String lines = moon("checked") + "link a20 b20\n";
+    MarkSheet sheet = Shipped.sheet(MOON, "board 400\n" + lines);
     assertThat(sheet.findings()).hasSizeGreaterThan(1);
     assertThat(sheet.findings().get(0)).contains("model 400");
   }

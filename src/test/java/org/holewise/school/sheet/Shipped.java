@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.Set;
 import org.holewise.document.BuildDocument;
 import org.holewise.document.ExerciseDocument;
+import org.holewise.document.MarkDocument;
+import org.holewise.document.MarkRequest;
+import org.holewise.document.RecordFindings;
+import org.holewise.document.text.Messages;
 import org.holewise.engine.diagnosis.Priors;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
@@ -56,8 +60,22 @@ public final class Shipped {
     return Marking.mark(exercise(slug), record(slug, lines), Priors.start(), Set.of());
   }
 
+  /** The document of a mark, as it is kept. */
+  public static String document(String slug, String lines, Mark mark) {
+    BenchRecord record = record(slug, lines);
+    var findings = RecordFindings.of(exercise(slug), record);
+    var request = new MarkRequest(exercise(slug), record, findings, Set.of());
+    return new String(
+        MarkDocument.bytes(MarkDocument.tree(request, mark, Messages.english())),
+        StandardCharsets.UTF_8);
+  }
+
+  public static KeptMark kept(String slug, String lines) {
+    return KeptMark.read(document(slug, lines, mark(slug, lines)));
+  }
+
   public static MarkSheet sheet(String slug, String lines) {
-    return MarkReport.of(exercise(slug), record(slug, lines), mark(slug, lines), List.of());
+    return MarkSheet.of(exercise(slug), record(slug, lines), kept(slug, lines));
   }
 
   public static String file(String name) {
