@@ -126,6 +126,21 @@ class DoorsIT {
           .contains("<a href=\"/try\" aria-current=\"true\">");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+      "application/x-www-form-urlencoded, name=%zz",
+      "application/x-www-form-urlencoded, =nameless",
+      "multipart/form-data, name=Wren"
+    })
+    void takesNoFormThatCannotBeRead(String type, String body) {
+      var form =
+          HttpRequest.newBuilder(school.at("/sign-in"))
+              .header("Accept", "text/html")
+              .header("Content-Type", type)
+              .POST(BodyPublishers.ofString(body));
+      assertThat(new Visitor(school).send(form.build()).statusCode()).isIn(400, 403);
+    }
+
     @Test
     void takesNoFormThatWasNotOnAPageOfOurs() {
       var tom = signedIn("Tom");
