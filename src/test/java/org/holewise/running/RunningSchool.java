@@ -9,7 +9,7 @@ import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /** The application, started as from a command line, on a free port. */
-public final class RunningSchool implements AutoCloseable {
+public final class RunningSchool implements Site, AutoCloseable {
 
   private final ConfigurableApplicationContext context;
 
@@ -20,6 +20,11 @@ public final class RunningSchool implements AutoCloseable {
   /** A school's own installation with its data in the folder. */
   public static RunningSchool plain(Path data, String... arguments) {
     return start(List.of("--holewise.data=" + data), arguments);
+  }
+
+  /** A school's own installation with its data where the settings say. */
+  public static RunningSchool on(Settings settings, String... arguments) {
+    return start(settings.arguments(), arguments);
   }
 
   /** A demo school with its data in the folder. */
@@ -39,7 +44,7 @@ public final class RunningSchool implements AutoCloseable {
     return context.getEnvironment().getRequiredProperty("local.server.port", Integer.class);
   }
 
-  /** The address of a page. */
+  @Override
   public URI at(String path) {
     return URI.create("http://localhost:" + port() + path);
   }
@@ -47,6 +52,11 @@ public final class RunningSchool implements AutoCloseable {
   /** One of the application's own parts, to set a scene through its own calls. */
   public <T> T part(Class<T> type) {
     return context.getBean(type);
+  }
+
+  /** As {@link #part(Class)}, where there are several of the kind. */
+  public <T> T part(String name, Class<T> type) {
+    return context.getBean(name, type);
   }
 
   @Override

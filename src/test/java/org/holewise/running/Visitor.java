@@ -22,11 +22,11 @@ public final class Visitor {
 
   private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
 
-  private final RunningSchool school;
+  private final Site school;
   private final CookieManager cookies = new CookieManager();
   private final HttpClient client = HttpClient.newBuilder().cookieHandler(cookies).build();
 
-  public Visitor(RunningSchool school) {
+  public Visitor(Site school) {
     this.school = school;
   }
 
@@ -37,10 +37,7 @@ public final class Visitor {
   /** Opens the page of a form and sends it with these names and entries. */
   public HttpResponse<String> sends(String page, String action, String... form) {
     var fields = new ArrayList<>(List.of(form));
-    var token = TOKEN.matcher(opens(page).body());
-    if (token.find()) {
-      fields.addAll(List.of("_csrf", token.group(1)));
-    }
+    token(opens(page)).ifPresent(token -> fields.addAll(List.of("_csrf", token)));
     return sendsBare(action, fields.toArray(String[]::new));
   }
 
@@ -78,6 +75,11 @@ public final class Visitor {
     return cookies.getCookieStore().getCookies().stream()
         .filter(cookie -> cookie.getName().equals(name))
         .findFirst();
+  }
+
+  /** The token that a form of the page sends along. */
+  public static Optional<String> token(HttpResponse<String> page) {
+    return TOKEN.matcher(page.body()).results().map(found -> found.group(1)).findFirst();
   }
 
   /** Where a redirect leads to, without the host. */
