@@ -45,7 +45,7 @@ class ArchitectureTest {
           school.roster    : school.account
           school.library   : engine.* document.* document school.account
           school.session   : engine.* school.account school.roster school.library
-          school.handin    : engine.* document.* document school.account school.roster school.library school.session
+          school.handin    : engine.* document.* document school.account school.roster school.library school.session school.sheet
           school.api       : engine.* document.* document school.account school.library
           school.sheet     : engine.* document.* document school.account school.roster school.library school.session
           school.trial     : engine.* document.* document school.account school.library school.sheet

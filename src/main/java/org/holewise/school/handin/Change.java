@@ -10,8 +10,8 @@ public record Change(String name, String text, long base) {
   /** As many characters as are kept of an entry. */
   public static final int LONGEST = 1000;
 
-  /** The text on one line, as it is kept. */
+  /** The text on one line, as it is kept; half a character is none. */
   public Change {
-    text = text.replaceAll("\\p{Cntrl}+", " ").strip();
+    text = text.replaceAll("\\p{Cs}", "\ufffd").replaceAll("\\p{Cntrl}+", " ").strip();
   }
 }

@@ -5,12 +5,17 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.holewise.document.lines.BuildLines;
 import org.holewise.document.lines.Line;
 import org.holewise.document.lines.Sheet;
 import org.holewise.document.text.Messages;
+import org.holewise.document.text.Texts;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.exercise.Reading;
+import org.holewise.engine.reading.Meters;
+import org.holewise.engine.reading.Taken;
 
 /**
  * A bench's entries as one build: typed lines in the order of parts, links, readings and extras.
@@ -19,6 +24,7 @@ import org.holewise.engine.exercise.Exercise;
 public final class Draft {
 
   private final List<Entry> entries;
+  private final Exercise exercise;
   private final Sheet sheet;
 
   private record Entry(EntryName name, String text) {
@@ -30,6 +36,7 @@ public final class Draft {
 
   private Draft(List<Entry> entries, Exercise exercise) {
     this.entries = entries;
+    this.exercise = exercise;
     this.sheet = BuildLines.read(joined(entries), exercise);
   }
 
@@ -75,7 +82,28 @@ public final class Draft {
       String name = entries.get(i).name().toString();
       line.problem().ifPresent(problem -> problems.put(name, problem.text(Messages.english())));
     }
+    problems.putAll(unreadable());
     return problems;
+  }
+
+  // A reading that could mean two things is asked about, not guessed.
+  private Map<String, String> unreadable() {
+    var texts = new Texts(Messages.english(), exercise, Optional.empty(), false);
+    var meter = Meters.named(record().meter()).orElseThrow();
+    var unreadable = new LinkedHashMap<String, String>();
+    for (Reading reading : exercise.readings()) {
+      Optional.ofNullable(record().readings().get(reading.id()))
+          .flatMap(written -> Taken.of(reading.measure(), written, meter).unreadable())
+          .ifPresent(why -> unreadable.put("reading:" + reading.id(), texts.unreadable(why)));
+    }
+    return unreadable;
+  }
+
+  /** Which entry stands on a line, counted from 1. */
+  public Optional<EntryName> nameOf(int line) {
+    return line < 1 || line > entries.size()
+        ? Optional.empty()
+        : Optional.of(entries.get(line - 1).name());
   }
 
   private static boolean isLayout(EntryName name) {

@@ -41,6 +41,16 @@ public record EntryName(Kind kind, String id) {
     return Optional.empty();
   }
 
+  /** Whether its id is one that a page made up. */
+  boolean isMadeUp() {
+    return kind == Kind.LINK || kind == Kind.EXTRA;
+  }
+
+  /** Whether a name is of a part or a link. */
+  static boolean isLayout(String name) {
+    return name.startsWith("part:") || name.startsWith("link:");
+  }
+
   private boolean isKnownIn(Exercise exercise) {
     return switch (kind) {
       case PART -> exercise.part(id).isPresent();

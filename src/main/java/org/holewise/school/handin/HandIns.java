@@ -82,7 +82,12 @@ public class HandIns {
         .optional();
   }
 
-  private Optional<HandIn> sent(Bench bench, Request request) {
+  /**
+   * What was handed in with a request.
+   *
+   * @throws KeyTaken where another request came under the key
+   */
+  Optional<HandIn> sent(Bench bench, Request request) {
     var digest =
         db.sql("select request_sha256 from hand_ins where bench = ? and request_key = ?")
             .params(bench.id(), request.key())

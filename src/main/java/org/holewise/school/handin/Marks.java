@@ -36,6 +36,18 @@ public class Marks {
         .optional();
   }
 
+  /** The marks earned, without their document. */
+  public Optional<Points> points(HandIn handIn) {
+    return db.sql(
+            """
+            select wiring, readings, out_of, held from marks where hand_in = ?
+            order by answers desc fetch first 1 row only
+            """)
+        .param(handIn.id())
+        .query(Marks::points)
+        .optional();
+  }
+
   void add(MarkingJobs.Job job, Marked marked) {
     Points points = marked.mark().marks();
     db.sql(
@@ -57,11 +69,12 @@ public class Marks {
         row.getString("engine"),
         row.getString("priors"),
         row.getString("document"),
-        new Points(
-            row.getInt("wiring"),
-            row.getInt("readings"),
-            row.getInt("out_of"),
-            row.getBoolean("held")),
+        points(row, number),
         row.getObject("made_at", OffsetDateTime.class).toInstant());
+  }
+
+  private static Points points(ResultSet row, int number) throws SQLException {
+    return new Points(
+        row.getInt("wiring"), row.getInt("readings"), row.getInt("out_of"), row.getBoolean("held"));
   }
 }
