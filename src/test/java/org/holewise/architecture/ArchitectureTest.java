@@ -49,6 +49,7 @@ class ArchitectureTest {
           school.api       : engine.* document.* document school.account school.library
           school.sheet     : engine.* document.* document school.account school.roster school.library school.session
           school.trial     : engine.* document.* document school.account school.library school.sheet
+          school.demo      : engine.* school.account school.roster school.library school.session school.sheet school.handin school.trial
           school.system    : engine.* document school.*
           """);
 

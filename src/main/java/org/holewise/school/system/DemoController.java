@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.holewise.school.account.Entrance;
 import org.holewise.school.account.Role;
+import org.holewise.school.demo.DemoPeople;
 import org.springframework.context.annotation.Profile;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.web.csrf.CsrfToken;

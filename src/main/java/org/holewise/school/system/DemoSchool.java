@@ -1,8 +1,9 @@
 package org.holewise.school.system;
 
-import java.util.Arrays;
 import org.holewise.school.account.ApiTokens;
 import org.holewise.school.account.Role;
+import org.holewise.school.demo.DemoPeople;
+import org.holewise.school.demo.DemoScenes;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.SmartInitializingSingleton;
@@ -22,19 +23,18 @@ class DemoSchool implements SmartInitializingSingleton {
   private static final Logger log = LoggerFactory.getLogger(DemoSchool.class);
 
   private final DemoPeople people;
-  private final DemoClass group;
+  private final DemoScenes scenes;
   private final ApiTokens tokens;
 
-  DemoSchool(DemoPeople people, DemoClass group, ApiTokens tokens) {
+  DemoSchool(DemoPeople people, DemoScenes scenes, ApiTokens tokens) {
     this.people = people;
-    this.group = group;
+    this.scenes = scenes;
     this.tokens = tokens;
   }
 
   @Override
   public void afterSingletonsInstantiated() {
-    group.lay(people.of(Role.TEACHER));
-    Arrays.stream(Role.values()).forEach(people::of);
+    scenes.lay();
   }
 
   @EventListener(ApplicationReadyEvent.class)

@@ -9,6 +9,7 @@ import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Profile;
 import org.springframework.core.env.Environment;
 import org.springframework.security.crypto.factory.PasswordEncoderFactories;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -22,7 +23,9 @@ class SystemConfiguration {
     return new School(environment.matchesProfiles("demo") ? Kind.DEMO : Kind.SCHOOL);
   }
 
+  /** A demo has a clock of its own, for scenes of the past. */
   @Bean
+  @Profile("!demo")
   Clock clock() {
     return Clock.systemUTC();
   }

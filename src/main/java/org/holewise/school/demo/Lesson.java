@@ -1,0 +1,165 @@
+package org.holewise.school.demo;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import org.holewise.school.account.Person;
+import org.holewise.school.handin.Looks;
+import org.holewise.school.library.ExerciseVersions;
+import org.holewise.school.library.Library;
+import org.holewise.school.roster.ClassGroup;
+import org.holewise.school.session.Bench;
+import org.holewise.school.session.Benches;
+import org.holewise.school.session.HintStep;
+import org.holewise.school.session.LabSession;
+import org.holewise.school.session.LabSessions;
+import org.holewise.school.session.Plan;
+import org.springframework.context.annotation.Profile;
+import org.springframework.stereotype.Component;
+
+/** The lessons of the demo's class: one last week, one now, one tomorrow. */
+@Component
+@Profile("demo")
+class Lesson {
+
+  /** The bench that a visitor comes to as a student. */
+  static final int OF_THE_VISITOR = 3;
+
+  private static final int BENCHES = 8;
+
+  private static final int TAKEN = BENCHES - 1;
+
+  private static final Duration WEEK = Duration.ofDays(7);
+
+  private final DemoClock clock;
+  private final Library library;
+  private final ExerciseVersions versions;
+  private final LabSessions sessions;
+  private final Benches benches;
+  private final BenchWork work;
+  private final Looks looks;
+
+  Lesson(
+      DemoClock clock,
+      Library library,
+      ExerciseVersions versions,
+      LabSessions sessions,
+      Benches benches,
+      BenchWork work,
+      Looks looks) {
+    this.clock = clock;
+    this.library = library;
+    this.versions = versions;
+    this.sessions = sessions;
+    this.benches = benches;
+    this.work = work;
+    this.looks = looks;
+  }
+
+  /** All is handed in, marked and shown to the students. */
+  void lastWeek(Person teacher, ClassGroup group, List<Person> students) {
+    var builds = builds("stage-moonlight");
+    var session = opened(WEEK, teacher, plan(group, builds, WEEK, false), students);
+    var slips = List.of("loose-lead", "turned-lamp");
+    for (int number = 1; number <= TAKEN; number++) {
+      Bench bench = work.bench(session, number);
+      Duration begun = WEEK.minusMinutes(20 + number);
+      if (number <= slips.size()) {
+        List<String> slip = builds.named(slips.get(number - 1));
+        clock.ago(begun, () -> build(session, bench, slip));
+      }
+      if (number != slips.size()) {
+        clock.ago(begun.minusMinutes(12), () -> build(session, bench, builds.sound()));
+      }
+    }
+    clock.ago(WEEK.minusMinutes(60), () -> sessions.close(teacher, session.id()));
+    clock.ago(WEEK.minusDays(1), () -> sessions.release(teacher, session.id()));
+  }
+
+  /** Every bench stands somewhere else. */
+  void now(Person teacher, ClassGroup group, List<Person> students) {
+    var builds = builds("stage-cue");
+    var session = opened(minutes(34), teacher, plan(group, builds, Duration.ZERO, true), students);
+    var columnOff = builds.named("column-off");
+    var bench1 = work.bench(session, 1);
+    var bench2 = work.bench(session, 2);
+    var bench3 = work.bench(session, OF_THE_VISITOR);
+    var bench4 = work.bench(session, 4);
+    var bench5 = work.bench(session, 5);
+    var bench6 = work.bench(session, 6);
+    var bench7 = work.bench(session, 7);
+    clock.ago(minutes(22), () -> switchOn(teacher, session, bench6, builds.layout(columnOff)));
+    clock.ago(minutes(18), () -> build(session, bench6, columnOff));
+    clock.ago(minutes(17), () -> switchOn(teacher, session, bench1, builds.layout(builds.sound())));
+    clock.ago(minutes(13), () -> build(session, bench6, measuredAgain(columnOff)));
+    clock.ago(minutes(12), () -> switchOn(teacher, session, bench5, bareWires(builds)));
+    clock.ago(minutes(9), () -> work.type(session, bench7, builds.sound().subList(0, 4)));
+    clock.ago(minutes(8), () -> build(session, bench1, builds.sound()));
+    clock.ago(minutes(7), () -> work.callForHelp(bench7));
+    clock.ago(minutes(6), () -> build(session, bench5, builds.named("bare-wires")));
+    clock.ago(minutes(5), () -> switchOn(teacher, session, bench3, builds.layout(columnOff)));
+    clock.ago(minutes(4), () -> build(session, bench6, columnOff));
+    clock.ago(minutes(3), () -> ask(session, bench2, builds.withLink("link +a25 -a25"), false));
+    clock.ago(minutes(2), () -> ask(session, bench4, builds.layout(builds.sound()), true));
+    clock.ago(minutes(1), () -> work.type(session, bench3, columnOff));
+  }
+
+  void tomorrow(Person teacher, ClassGroup group) {
+    var builds = builds("stage-dimmer");
+    sessions.plan(teacher, plan(group, builds, Duration.ofDays(-1), true));
+  }
+
+  private static List<String> bareWires(Builds builds) {
+    return builds.layout(builds.named("bare-wires"));
+  }
+
+  // The same fault, with the last digit that a meter shows on another day.
+  private static List<String> measuredAgain(List<String> lines) {
+    return lines.stream().map(line -> line.replace("6.05 V", "6.04 V")).toList();
+  }
+
+  private void build(LabSession session, Bench bench, List<String> lines) {
+    work.type(session, bench, lines);
+    work.handIn(session, bench);
+  }
+
+  private void ask(LabSession session, Bench bench, List<String> layout, boolean go) {
+    work.type(session, bench, layout);
+    work.ask(session, bench, go);
+  }
+
+  private void switchOn(Person teacher, LabSession session, Bench bench, List<String> layout) {
+    ask(session, bench, layout, true);
+    looks.add(teacher, bench, "");
+  }
+
+  private Builds builds(String slug) {
+    return new Builds(library.find(slug).orElseThrow());
+  }
+
+  private Plan plan(ClassGroup group, Builds builds, Duration ago, boolean lookFirst) {
+    var day = LocalDate.ofInstant(clock.instant().minus(ago), clock.getZone());
+    var version = versions.of(builds.entry());
+    return new Plan(group, version, day, BENCHES, HintStep.PLACE, lookFirst);
+  }
+
+  // The last bench stays empty.
+  private LabSession opened(Duration ago, Person teacher, Plan plan, List<Person> students) {
+    long[] id = new long[1];
+    clock.ago(
+        ago,
+        () -> {
+          var session = sessions.plan(teacher, plan);
+          id[0] = session.id();
+          sessions.open(teacher, session.id());
+          for (int i = 0; i < students.size(); i++) {
+            benches.join(session, i % TAKEN + 1, students.get(i));
+          }
+        });
+    return sessions.find(id[0]).orElseThrow();
+  }
+
+  private static Duration minutes(int minutes) {
+    return Duration.ofMinutes(minutes);
+  }
+}

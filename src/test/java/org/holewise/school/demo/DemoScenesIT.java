@@ -1,0 +1,148 @@
+package org.holewise.school.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.holewise.running.RunningSchool;
+import org.holewise.school.account.Role;
+import org.holewise.school.handin.Draft;
+import org.holewise.school.handin.Drafts;
+import org.holewise.school.handin.GateChecks;
+import org.holewise.school.handin.HandIn;
+import org.holewise.school.handin.HandIns;
+import org.holewise.school.handin.HelpCalls;
+import org.holewise.school.handin.Looks;
+import org.holewise.school.handin.MarkRow;
+import org.holewise.school.handin.Marks;
+import org.holewise.school.handin.Power;
+import org.holewise.school.session.Bench;
+import org.holewise.school.session.Benches;
+import org.holewise.school.session.LabSession;
+import org.holewise.school.session.LabSession.State;
+import org.holewise.school.session.LabSessions;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a visitor of a new demo finds: lessons before, now and to come. */
+class DemoScenesIT {
+
+  private static RunningSchool school;
+
+  @BeforeAll
+  static void start(@TempDir Path data) {
+    school = RunningSchool.demo(data);
+  }
+
+  @AfterAll
+  static void stop() {
+    school.close();
+  }
+
+  @Test
+  void thereIsALessonNowOneTomorrowAndOneLastWeek() {
+    assertThat(sessions())
+        .extracting(LabSession::state)
+        .containsExactly(State.PLANNED, State.OPEN, State.CLOSED);
+    assertThat(sessions().get(2).released()).isPresent();
+    assertThat(sessions().get(0).plannedFor()).isEqualTo(now().plannedFor().plusDays(1));
+    assertThat(sessions().get(2).plannedFor()).isEqualTo(now().plannedFor().minusDays(7));
+    assertThat(ago(now().opened().orElseThrow())).isBetween(minutes(34), minutes(40));
+  }
+
+  @Test
+  void theBenchesOfNowStandEachSomewhereElse() {
+    assertThat(power(1)).isEqualTo(Power.ON);
+    assertThat(marks(now(), 1)).satisfiesExactly(DemoScenesIT::isWhole);
+    assertThat(power(2)).isEqualTo(Power.STOPPED);
+    assertThat(power(4)).isEqualTo(Power.WAITS_FOR_TEACHER);
+    assertThat(marks(now(), 5)).satisfiesExactly(DemoScenesIT::lacksSomething);
+    assertThat(marks(now(), 6)).hasSize(3).allSatisfy(DemoScenesIT::lacksSomething);
+    assertThat(power(7)).isEqualTo(Power.NOT_ASKED);
+    var since = school.part(HelpCalls.class).waitsSince(bench(now(), 7)).orElseThrow();
+    assertThat(ago(since)).isBetween(minutes(7), minutes(12));
+    assertThat(bench(now(), 8).members()).isEmpty();
+    assertThat(school.part(Drafts.class).of(bench(now(), 8))).isEmpty();
+  }
+
+  @Test
+  void theVisitorsBenchIsOnWithReadingsTakenAndNothingHandedIn() {
+    var bench = bench(now(), Lesson.OF_THE_VISITOR);
+    assertThat(bench.has(school.part(DemoPeople.class).of(Role.STUDENT))).isTrue();
+    assertThat(power(Lesson.OF_THE_VISITOR)).isEqualTo(Power.ON);
+    assertThat(draft(bench).problems()).isEmpty();
+    assertThat(draft(bench).record().readings()).isNotEmpty();
+    assertThat(handIns(bench)).isEmpty();
+  }
+
+  @Test
+  void everythingOfLastWeekIsMarkedAndOneBenchNeverFoundItsSlip() {
+    var last = sessions().get(2);
+    for (int number = 1; number <= 7; number++) {
+      var marks = marks(last, number);
+      assertThat(marks)
+          .isNotEmpty()
+          .allSatisfy(
+              mark -> assertThat(ago(mark.at())).isBetween(Duration.ofDays(6), Duration.ofDays(7)));
+      var latest = marks.get(marks.size() - 1);
+      assertThat(latest.points().total() == latest.points().of()).isEqualTo(number != 2);
+    }
+    assertThat(marks(last, 1)).hasSize(2);
+    assertThat(handIns(bench(last, 8))).isEmpty();
+  }
+
+  private static void isWhole(MarkRow mark) {
+    assertThat(mark.points().total()).isEqualTo(mark.points().of());
+  }
+
+  private static void lacksSomething(MarkRow mark) {
+    assertThat(mark.points().total()).isLessThan(mark.points().of());
+  }
+
+  private static List<LabSession> sessions() {
+    return school.part(LabSessions.class).all();
+  }
+
+  private static LabSession now() {
+    return sessions().get(1);
+  }
+
+  private static Bench bench(LabSession session, int number) {
+    return school.part(Benches.class).of(session).get(number - 1);
+  }
+
+  private static Draft draft(Bench bench) {
+    return Draft.of(school.part(Drafts.class).of(bench), now().exercise());
+  }
+
+  private static Power power(int number) {
+    var bench = bench(now(), number);
+    var asked = school.part(GateChecks.class).latest(bench);
+    var looked = school.part(Looks.class).latest(bench);
+    return Power.of(now(), draft(bench).layout(), asked, looked);
+  }
+
+  private static List<HandIn> handIns(Bench bench) {
+    return school.part(HandIns.class).of(bench);
+  }
+
+  private static List<MarkRow> marks(LabSession session, int number) {
+    var marks = school.part(Marks.class);
+    return handIns(bench(session, number)).stream()
+        .map(handIn -> marks.latest(handIn).orElseThrow())
+        .toList();
+  }
+
+  private static Duration ago(Instant time) {
+    return Duration.between(time, school.part(Clock.class).instant());
+  }
+
+  private static Duration minutes(int minutes) {
+    return Duration.ofMinutes(minutes);
+  }
+}
