@@ -18,6 +18,7 @@ import org.holewise.school.handin.Request;
 import org.holewise.school.session.Bench;
 import org.holewise.school.session.Benches;
 import org.holewise.school.session.LabSession;
+import org.holewise.school.sheet.Gate;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
@@ -70,9 +71,11 @@ class BenchWork {
     }
   }
 
-  /** Asks whether the bench may switch on, and is told so. */
-  void ask(LabSession session, Bench bench, boolean go) {
-    gate.add(first(bench), bench, draft(session, bench).layout(), go);
+  /** Asks whether the bench may switch on. */
+  void ask(LabSession session, Bench bench) {
+    Draft draft = draft(session, bench);
+    boolean go = Gate.check(session.exercise(), draft.record()).go();
+    gate.add(first(bench), bench, draft.layout(), go);
   }
 
   /** Hands in what is typed, and has it marked. */

@@ -99,8 +99,8 @@ class Lesson {
     clock.ago(minutes(6), () -> build(session, bench5, builds.named("bare-wires")));
     clock.ago(minutes(5), () -> switchOn(teacher, session, bench3, builds.layout(columnOff)));
     clock.ago(minutes(4), () -> build(session, bench6, columnOff));
-    clock.ago(minutes(3), () -> ask(session, bench2, builds.withLink("link +a25 -a25"), false));
-    clock.ago(minutes(2), () -> ask(session, bench4, builds.layout(builds.sound()), true));
+    clock.ago(minutes(3), () -> ask(session, bench2, builds.withLink("link +a25 -a25")));
+    clock.ago(minutes(2), () -> ask(session, bench4, builds.layout(builds.sound())));
     clock.ago(minutes(1), () -> work.type(session, bench3, columnOff));
   }
 
@@ -123,13 +123,13 @@ class Lesson {
     work.handIn(session, bench);
   }
 
-  private void ask(LabSession session, Bench bench, List<String> layout, boolean go) {
+  private void ask(LabSession session, Bench bench, List<String> layout) {
     work.type(session, bench, layout);
-    work.ask(session, bench, go);
+    work.ask(session, bench);
   }
 
   private void switchOn(Person teacher, LabSession session, Bench bench, List<String> layout) {
-    ask(session, bench, layout, true);
+    ask(session, bench, layout);
     looks.add(teacher, bench, "");
   }
 
