@@ -69,17 +69,22 @@ public class HandIns {
 
   /** What a bench handed in, the first first. */
   public List<HandIn> of(Bench bench) {
-    return db.sql(SELECT + " where h.bench = ? order by h.number")
+    return db
+        .sql(SELECT + " where h.bench = ? order by h.number")
         .param(bench.id())
-        .query(this::handIn)
-        .list();
+        .query(HandIns::row)
+        .list()
+        .stream()
+        .map(this::whole)
+        .toList();
   }
 
   public Optional<HandIn> find(Bench bench, int number) {
     return db.sql(SELECT + " where h.bench = ? and h.number = ?")
         .params(bench.id(), number)
-        .query(this::handIn)
-        .optional();
+        .query(HandIns::row)
+        .optional()
+        .map(this::whole);
   }
 
   /**
@@ -100,8 +105,9 @@ public class HandIns {
         same ->
             db.sql(SELECT + " where h.bench = ? and h.request_key = ?")
                 .params(bench.id(), request.key())
-                .query(this::handIn)
-                .optional());
+                .query(HandIns::row)
+                .optional()
+                .map(this::whole));
   }
 
   // The lock on the bench makes its hand-ins count one after the other.
@@ -132,16 +138,21 @@ public class HandIns {
     sessions.changed(session.id());
   }
 
-  private HandIn handIn(ResultSet row, int number) throws SQLException {
-    long id = row.getLong("hand_in");
+  private static HandIn row(ResultSet row, int number) throws SQLException {
     return new HandIn(
-        id,
+        row.getLong("hand_in"),
         row.getLong("bench"),
         row.getInt("number"),
         row.getString("document"),
         People.person(row, number),
-        members(id),
+        List.of(),
         row.getObject("handed_at", OffsetDateTime.class).toInstant());
+  }
+
+  // Members are looked up after the rows: a query within a query would need a second connection.
+  private HandIn whole(HandIn row) {
+    return new HandIn(
+        row.id(), row.bench(), row.number(), row.lines(), row.by(), members(row.id()), row.at());
   }
 
   private List<Person> members(long handIn) {

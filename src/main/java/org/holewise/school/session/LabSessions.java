@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.holewise.school.account.Audit;
 import org.holewise.school.account.ClassHours;
 import org.holewise.school.account.Person;
+import org.holewise.school.library.ExerciseVersion;
 import org.holewise.school.library.ExerciseVersions;
 import org.holewise.school.roster.ClassGroup;
 import org.jspecify.annotations.Nullable;
@@ -72,28 +73,24 @@ public class LabSessions implements ClassHours {
   }
 
   public Optional<LabSession> find(long id) {
-    return db.sql(SELECT + " where s.id = ?").param(id).query(this::session).optional();
+    return sessions(" where s.id = ?", id).stream().findFirst();
   }
 
   /** All sessions, the latest day first. */
   public List<LabSession> all() {
-    return db.sql(SELECT + " order by s.planned_for desc, s.id desc").query(this::session).list();
+    return sessions(" order by s.planned_for desc, s.id desc");
   }
 
   /** The sessions of seven days. */
   public List<LabSession> inWeekFrom(LocalDate day) {
-    return db.sql(SELECT + " where s.planned_for between ? and ? order by s.planned_for, s.id")
-        .params(day, day.plusDays(6))
-        .query(this::session)
-        .list();
+    return sessions(
+        " where s.planned_for between ? and ? order by s.planned_for, s.id", day, day.plusDays(6));
   }
 
   /** The open sessions of a student's classes, the latest first. */
   public List<LabSession> openFor(Person student) {
-    return db.sql(SELECT + " where" + OF_STUDENT + " and" + IS_OPEN + " order by s.opened_at desc")
-        .param(student.id())
-        .query(this::session)
-        .list();
+    return sessions(
+        " where" + OF_STUDENT + " and" + IS_OPEN + " order by s.opened_at desc", student.id());
   }
 
   @Override
@@ -158,7 +155,8 @@ public class LabSessions implements ClassHours {
         "session.withheld",
         id,
         db.sql(
-                "update lab_sessions set released_at = null where id = ? and released_at is not null")
+                "update lab_sessions set released_at = null where id = ? and released_at is not"
+                    + " null")
             .param(id)
             .update());
   }
@@ -201,11 +199,37 @@ public class LabSessions implements ClassHours {
     return OffsetDateTime.now(clock);
   }
 
-  private LabSession session(ResultSet row, int number) throws SQLException {
-    return new LabSession(
+  // Exercises are looked up after the rows: a query within a query would need a second connection,
+  // for which as many as there are at once would wait for each other.
+  private List<LabSession> sessions(String which, Object... parameters) {
+    return db.sql(SELECT + which).params(parameters).query(LabSessions::row).list().stream()
+        .map(row -> row.with(versions.find(row.version()).orElseThrow()))
+        .toList();
+  }
+
+  private record Row(
+      long id,
+      ClassGroup group,
+      long version,
+      LocalDate day,
+      HintStep hint,
+      boolean lookFirst,
+      Optional<Instant> opened,
+      Optional<Instant> closed,
+      Optional<Instant> released,
+      long changes) {
+
+    LabSession with(ExerciseVersion exercise) {
+      return new LabSession(
+          id, group, exercise, day, hint, lookFirst, opened, closed, released, changes);
+    }
+  }
+
+  private static Row row(ResultSet row, int number) throws SQLException {
+    return new Row(
         row.getLong("id"),
         new ClassGroup(row.getLong("class_group"), row.getString("group_name")),
-        versions.find(row.getLong("exercise_version")).orElseThrow(),
+        row.getLong("exercise_version"),
         row.getObject("planned_for", LocalDate.class),
         HintStep.valueOf(row.getString("hint_step")),
         row.getBoolean("look_first"),
