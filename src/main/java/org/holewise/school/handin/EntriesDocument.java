@@ -52,7 +52,7 @@ record EntriesDocument(List<Change> changes, List<Wrong> errors) {
     } else if (text.asString().length() > Change.LONGEST) {
       error(at + "/text", "student.json.long", Change.LONGEST);
     }
-    if (!base.isMissingNode() && !(base.isIntegralNumber() && base.canConvertToLong())) {
+    if (!base.isMissingNode() && !(base.canConvertToExactIntegral() && base.canConvertToLong())) {
       error(at + "/base", "student.json.base");
     }
     if (errors.isEmpty()) {
