@@ -1,0 +1,2 @@
+/** What outlives the end of the process. */
+package org.holewise.crash;
