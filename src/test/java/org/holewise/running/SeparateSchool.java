@@ -32,7 +32,7 @@ public final class SeparateSchool implements Site, AutoCloseable {
           "-XX:-BytecodeVerificationRemote");
 
   private static final Pattern PORT = Pattern.compile("Tomcat started on port (\\d+)");
-  private static final int LONGEST_START_SECONDS = 60;
+  private static final int LONGEST_START_SECONDS = 180;
   private static final int LONGEST_STOP_SECONDS = 30;
 
   private final Process process;

@@ -33,6 +33,8 @@ class SecurityConfiguration {
 
   private static final String[] TEACHING = {"TEACHER", "ADMINISTRATOR"};
 
+  private static final String SCHEMAS = "/api/schemas/*";
+
   private static final String CONTENT_POLICY =
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'none';"
           + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
@@ -63,7 +65,9 @@ class SecurityConfiguration {
         .authorizeHttpRequests(
             calls ->
                 calls
-                    .requestMatchers(HttpMethod.GET, "/api/schemas/*")
+                    .requestMatchers(HttpMethod.GET, SCHEMAS)
+                    .permitAll()
+                    .requestMatchers(HttpMethod.HEAD, SCHEMAS)
                     .permitAll()
                     .anyRequest()
                     .hasAnyRole(TEACHING))

@@ -1,0 +1,74 @@
+package org.holewise.route;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The table of all routes. A new route needs a row here. */
+final class WhoMayWhat {
+
+  /** What filters answer, which no controller has. */
+  static final List<Route> FILTERS =
+      List.of(new Route("POST", "/sign-in"), new Route("POST", "/sign-out"));
+
+  /**
+   * For anybody; for students of the bench, its partner, a classmate at another bench, a stranger
+   * from another class; for a teacher, a technician and an administrator.
+   */
+  static final Table TABLE =
+      Table.of(
+          """
+          #                                             any- a student    who works at the school:
+          #                                             body own par cla str  tea tec adm
+          GET  /                                            200  302 302 302 302  302 302 302
+          GET  /account                                     door 403 403 403 403  200 200 200
+          GET  /api/schemas/{name}                          200  200 200 200 200  200 200 200
+          GET  /bench/{bench}                               door 200 200 404 404  403 403 403
+          GET  /bench/{bench}/attempts/{number}             door 200 200 404 404  403 403 403
+          GET  /bench/{bench}/attempts/{number}/answers     door 303 303 404 404  403 403 403
+          GET  /bench/{bench}/board                         door 200 200 404 404  403 403 403
+          GET  /bench/{bench}/draft                         door 303 303 404 404  403 403 403
+          GET  /bench/{bench}/entries                       door 200 200 404 404  403 403 403
+          GET  /bench/{bench}/gate                          door 303 303 404 404  403 403 403
+          GET  /bench/{bench}/hand-ins                      door 303 303 404 404  403 403 403
+          GET  /bench/{bench}/help                          door 303 303 404 404  403 403 403
+          GET  /bench/{bench}/help/ended                    door 303 303 404 404  403 403 403
+          GET  /card                                        200  200 200 200 200  200 200 200
+          GET  /error                                       404  404 404 404 404  404 404 404
+          GET  /people                                      door 403 403 403 403  403 403 200
+          GET  /setup                                       404  404 404 404 404  404 404 404
+          GET  /sign-in                                     200  200 200 200 200  200 200 200
+          GET  /today                                       door 200 200 200 200  403 403 403
+          GET  /today/{session}/bench                       door 303 303 303 303  403 403 403
+          GET  /try                                         door 403 403 403 403  200 403 200
+          GET  /try/{slug}                                  door 403 403 403 403  200 403 200
+          GET  /try/{slug}/check                            door 403 403 403 403  302 403 302
+          GET  /try/{slug}/mark                             door 403 403 403 403  302 403 302
+          # What changes something, in an order that leaves each the state that it needs.
+          POST /account/tokens                              door 403 403 403 403  200 200 200 | label=printer
+          POST /account/tokens/{id}/revoked                 door 403 403 403 403  302 404 404
+          POST /api/marks                                   401  401 401 401 401  401 401 401
+          POST /api/marks/batch                             401  401 401 401 401  401 401 401
+          POST /bench/{bench}/attempts/{number}/answers     door 422 422 404 404  403 403 403 | key=a&line=volts+R1.1+P1.-+5.00+V
+          POST /bench/{bench}/draft                         door 200 303 404 404  403 403 403 | reading:supply=5.00+V
+          POST /bench/{bench}/entries                       door 200 200 404 404  403 403 403 | {"entries":[{"name":"reading:supply","text":"5.00 V","base":0}]}
+          POST /bench/{bench}/gate                          door 303 303 404 404  403 403 403 | reading:supply=5.00+V
+          POST /bench/{bench}/hand-ins                      door 303 303 404 404  403 403 403 | key=second
+          POST /bench/{bench}/help                          door 303 303 404 404  403 403 403 | key=x
+          POST /bench/{bench}/help/ended                    door 303 303 404 404  403 403 403 | key=x
+          POST /card                                        200  200 200 200 200  200 200 200 | code=CCCCC-CCCCC-CCCCC
+          POST /people                                      door 403 403 403 403  403 403 302 | name=Hazel&role=TEACHER&password=violet+kettle+under+seven+ladders
+          POST /setup                                       404  404 404 404 404  404 404 404
+          POST /sign-in                                     200  200 200 200 200  200 200 200 | name=Nobody&password=nothing+at+all
+          POST /sign-in/refused                             200  200 200 200 200  200 200 200
+          POST /today/{session}/bench                       door 303 303 409 404  403 403 403 | number=1
+          POST /try/{slug}/check                            door 403 403 403 403  200 403 200 | lines=R1+b10+b15
+          POST /try/{slug}/mark                             door 403 403 403 403  200 403 200 | lines=R1+b10+b15
+          POST /sign-out                                    302  302 302 302 302  302 302 302
+          """);
+
+  private WhoMayWhat() {}
+
+  static List<Route> with(List<Route> routes) {
+    return Stream.concat(routes.stream(), FILTERS.stream()).sorted().toList();
+  }
+}
