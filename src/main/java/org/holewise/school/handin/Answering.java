@@ -32,7 +32,7 @@ class Answering {
    * @return why it cannot be taken; empty where it was
    */
   Optional<Said> give(Workplace place, HandIn handIn, String key, String asked, String text) {
-    if (key.isBlank() || key.length() > Request.LONGEST_KEY) {
+    if (!Request.isKey(key)) {
       throw EntryForm.unknown();
     }
     if (text.isBlank()) {
@@ -44,8 +44,7 @@ class Answering {
     String line = new Change("", asked + " " + text, 0).text();
     var refused = problem(place.exercise(), line);
     if (refused.isEmpty()) {
-      String plain = new Change("", key, 0).text();
-      answers.give(place.student(), place.session(), handIn, plain, line);
+      answers.give(place.student(), place.session(), handIn, key, line);
       queue.now(handIn);
     }
     return refused;
@@ -56,6 +55,9 @@ class Answering {
     var wrong = sheet.lines().get(0).problem();
     if (wrong.isPresent()) {
       return Optional.of(Said.of("student.line.says", wrong.get().text(Messages.english())));
+    }
+    if (sheet.record().extra().isEmpty()) {
+      return Optional.of(Said.of("student.answer.empty"));
     }
     var meter = Meters.named(exercise.meter()).orElseThrow();
     Extra extra = sheet.record().extra().get(0);

@@ -45,7 +45,7 @@ class Desk {
 
   /** The same form again leads to the same hand-in, even once the session is closed. */
   Outcome handIn(Workplace place, EntryForm form) {
-    if (form.key().isBlank() || form.key().length() > Request.LONGEST_KEY) {
+    if (!Request.isKey(form.key())) {
       throw EntryForm.unknown();
     }
     return whileOpen(place, form, () -> handedIn(place, form));

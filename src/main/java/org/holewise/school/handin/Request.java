@@ -1,5 +1,6 @@
 package org.holewise.school.handin;
 
+import java.util.regex.Pattern;
 import org.holewise.school.account.Sha256;
 
 /**
@@ -12,6 +13,13 @@ public record Request(String key, String digest) {
 
   /** As long as keys may be. */
   public static final int LONGEST_KEY = 64;
+
+  private static final Pattern KEY = Pattern.compile("[A-Za-z0-9-]{1," + LONGEST_KEY + "}");
+
+  /** Whether a text can be a key. */
+  static boolean isKey(String text) {
+    return KEY.matcher(text).matches();
+  }
 
   public static Request of(String key, String content) {
     return new Request(key, Sha256.hex(content));
