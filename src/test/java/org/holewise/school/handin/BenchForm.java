@@ -50,8 +50,7 @@ final class BenchForm {
 
   /** The checked build of the moonlight exercise, without its readings. */
   BenchForm typeLayout() {
-    return type(
-            "part:P1:+", "+a3", "part:P1:-", "-a3", "part:S1:1", "b22", "part:S1:2", "b24")
+    return type("part:P1:+", "+a3", "part:P1:-", "-a3", "part:S1:1", "b22", "part:S1:2", "b24")
         .type("part:R1:1", "b10", "part:R1:2", "b14", "part:D1:a", "c14", "part:D1:k", "c22")
         .type(spare() + ":from", "+a10", spare() + ":to", "a10")
         .type("line", "link a24 -a24");

@@ -150,8 +150,23 @@ class OddInputIT {
       assertThat(wren.sendsBare(path + at, "_csrf", token).statusCode()).as(at).isLessThan(500);
       assertThat(
               wren.sendsBare(
-                      path + at, "_csrf", token, "key", "a", "key", "b", "part:R1:1", "a1",
-                      "part:R1:1", "a2", "base:part:R1", "9".repeat(40), "back", "x", "out", ":")
+                      path + at,
+                      "_csrf",
+                      token,
+                      "key",
+                      "a",
+                      "key",
+                      "b",
+                      "part:R1:1",
+                      "a1",
+                      "part:R1:1",
+                      "a2",
+                      "base:part:R1",
+                      "9".repeat(40),
+                      "back",
+                      "x",
+                      "out",
+                      ":")
                   .statusCode())
           .as(at)
           .isLessThan(500);
@@ -161,13 +176,26 @@ class OddInputIT {
         var answer =
             wren.sendsBare(
                 path + "/attempts/1/answers",
-                "_csrf", token, "key", "k" + text.length(), "asked", asked, "text", text);
+                "_csrf",
+                token,
+                "key",
+                "k" + text.length(),
+                "asked",
+                asked,
+                "text",
+                text);
         assertThat(answer.statusCode()).as(asked + "/" + text).isLessThan(500);
       }
     }
     for (String at :
-        List.of("/bench/" + "9".repeat(30), "/bench/x", "/bench/-1", path + "/attempts/0",
-            path + "/attempts/" + "9".repeat(30), path + "/attempts/x", path + "/none")) {
+        List.of(
+            "/bench/" + "9".repeat(30),
+            "/bench/x",
+            "/bench/-1",
+            path + "/attempts/0",
+            path + "/attempts/" + "9".repeat(30),
+            path + "/attempts/x",
+            path + "/none")) {
       assertThat(wren.opens(at).statusCode()).as(at).isEqualTo(404);
       assertThat(wren.sendsBare(at + "/draft", "_csrf", token).statusCode()).isBetween(400, 499);
     }

@@ -120,7 +120,8 @@ class SecrecyIT {
     String third = path + "/attempts/3/answers";
     answers.put(
         third, BenchForm.on(wren, path + "/attempts/3").type("text", "9").sendTo(third).body());
-    var form = BenchForm.on(wren, path).type("line", "R9 b1").typeLayout().type("reading:moon", "?");
+    var form =
+        BenchForm.on(wren, path).type("line", "R9 b1").typeLayout().type("reading:moon", "?");
     answers.put("gate", form.sendTo(path + "/gate").body());
     answers.put("hand-in", form.sendTo(path + "/hand-ins").body());
     return answers;

@@ -50,9 +50,10 @@ final class Secrets {
   /** The secrets that an answer gives away. */
   List<String> in(String answer) {
     String text = DRAWING.matcher(HEAD.matcher(answer).replaceAll("")).replaceAll("");
-    var found = Stream.concat(
-        numbers.stream().filter(number -> holds(text, number)),
-        WORDS.stream().filter(word -> says(text, word)));
+    var found =
+        Stream.concat(
+            numbers.stream().filter(number -> holds(text, number)),
+            WORDS.stream().filter(word -> says(text, word)));
     return Stream.concat(found, MARKS.matcher(text).results().map(r -> r.group())).toList();
   }
 
@@ -77,7 +78,8 @@ final class Secrets {
                     Stream.concat(
                         Stream.of(Double.toString(scaled)),
                         DoubleStream.of(1, 2, 3, 4)
-                            .mapToObj(n -> String.format(Locale.ROOT, "%." + (int) n + "f", scaled))));
+                            .mapToObj(
+                                n -> String.format(Locale.ROOT, "%." + (int) n + "f", scaled))));
     Stream<String> shown =
         Stream.of(Unit.VOLT, Unit.AMP, Unit.OHM)
             .flatMap(unit -> Stream.of(Display.reading(size, unit), Display.value(size, unit)))

@@ -33,8 +33,7 @@ class StudentRoadIT {
 
   private static String takesAPlace(Visitor wren, Lesson lesson) {
     assertThat(wren.opens("/today").body()).contains("Choose your bench", "nobody yet");
-    var taken =
-        wren.sends("/today", "/today/" + lesson.session().id() + "/bench", "number", "2");
+    var taken = wren.sends("/today", "/today/" + lesson.session().id() + "/bench", "number", "2");
     assertThat(taken.statusCode()).isEqualTo(303);
     assertThat(wren.opens("/today").body()).contains("Go on at bench 2");
     return Visitor.target(taken);
