@@ -28,7 +28,7 @@ class BenchPageIT {
 
   private static final int TWINS = 6;
 
-  @TempDir private Path data;
+  @TempDir private static Path data;
 
   private RunningSchool school;
   private Lesson lesson;

@@ -27,7 +27,7 @@ class OddInputIT {
   private static final Pattern TOKEN = Pattern.compile("name=\"csrf\" content=\"([^\"]+)\"");
   private static final int MEGABYTE = 1024 * 1024;
 
-  @TempDir private Path data;
+  @TempDir private static Path data;
 
   private RunningSchool school;
   private Lesson lesson;

@@ -27,7 +27,7 @@ class SecrecyIT {
   private static final String READINGS =
       "supply 4.94 V\nacross-r1 1.31 V\nacross-moon 2.57 V\ncurrent 7.7 mA\nmoon dim\n";
 
-  @TempDir private Path data;
+  @TempDir private static Path data;
 
   private RunningSchool school;
 
