@@ -30,7 +30,7 @@ record Table(List<Row> rows) {
   }
 
   private static Row row(String line) {
-    String[] sides = line.split("\\|", 2);
+    String[] sides = line.split(" \\|", 2);
     String[] words = sides[0].strip().split("\\s+");
     var everybody = Somebody.values();
     if (words.length != 2 + everybody.length) {
