@@ -12,8 +12,13 @@ public interface Store {
 
   /** A database of this kind with the application's tables, empty. */
   default JdbcClient migrated() {
+    return JdbcClient.create(migratedData());
+  }
+
+  /** As {@link #migrated()}, for who opens transactions by themselves. */
+  default DataSource migratedData() {
     var store = empty();
     Flyway.configure().dataSource(store).locations("classpath:db/common").load().migrate();
-    return JdbcClient.create(store);
+    return store;
   }
 }

@@ -13,7 +13,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
-/** A teacher's own account: the tokens by which programs act for them. */
+/** One's own account; who teaches has tokens there, by which programs act for them. */
 @Controller
 @RequestMapping("/account")
 class AccountController {
@@ -29,6 +29,7 @@ class AccountController {
   @GetMapping
   String show(@AuthenticationPrincipal SignedIn me, Model model) {
     model.addAttribute("zone", ZoneId.systemDefault());
+    model.addAttribute("teaches", me.person().role().teaches());
     model.addAttribute("tokens", tokens.of(me.person()));
     return "account/account";
   }
@@ -39,11 +40,12 @@ class AccountController {
       @AuthenticationPrincipal SignedIn me,
       @RequestParam(defaultValue = "") String label,
       Model model) {
-    if (label.isBlank() || label.strip().length() > LONGEST_LABEL) {
+    String tidy = TypedName.tidy(label);
+    if (tidy.isEmpty() || tidy.length() > LONGEST_LABEL) {
       model.addAttribute("label", label);
-      model.addAttribute("wrong", label.isBlank() ? "token.label.missing" : "token.label.long");
+      model.addAttribute("wrong", tidy.isEmpty() ? "token.label.missing" : "token.label.long");
     } else {
-      model.addAttribute("made", tokens.make(me.person(), label));
+      model.addAttribute("made", tokens.make(me.person(), tidy));
     }
     return show(me, model);
   }

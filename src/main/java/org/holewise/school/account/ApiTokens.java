@@ -80,7 +80,7 @@ public class ApiTokens {
         db.sql(
                 """
                 select p.id, p.name, p.role from people p join api_tokens t on t.person = p.id
-                where t.token_hash = ? and t.revoked_at is null
+                where t.token_hash = ? and t.revoked_at is null and p.left_at is null
                 """)
             .param(hash)
             .query((row, n) -> new SignedIn(People.person(row, n), ""))

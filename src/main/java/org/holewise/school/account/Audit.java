@@ -1,7 +1,10 @@
 package org.holewise.school.account;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -31,5 +34,29 @@ public class Audit {
             """)
         .params(OffsetDateTime.now(clock), actor.id(), act, subject, subjectId)
         .update();
+  }
+
+  /** What was noted before an event, the latest first. */
+  List<AuditEvent> before(long id, int most) {
+    return db.sql(
+            """
+            select e.id, e.happened_at, e.actor, p.name, e.act, e.subject, e.subject_id
+            from audit_events e join people p on p.id = e.actor
+            where e.id < ? order by e.id desc fetch first ? rows only
+            """)
+        .params(id, most)
+        .query(Audit::event)
+        .list();
+  }
+
+  private static AuditEvent event(ResultSet row, int number) throws SQLException {
+    return new AuditEvent(
+        row.getLong("id"),
+        row.getObject("happened_at", OffsetDateTime.class).toInstant(),
+        row.getLong("actor"),
+        row.getString("name"),
+        row.getString("act"),
+        row.getString("subject"),
+        row.getLong("subject_id"));
   }
 }

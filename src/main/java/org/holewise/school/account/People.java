@@ -40,6 +40,14 @@ public class People implements UserDetailsService {
     return insert(name, "student " + UUID.randomUUID(), Role.STUDENT, null);
   }
 
+  /** Gives a student another name; false where there is no such student. */
+  public boolean renameStudent(long student, String name) {
+    return db.sql("update people set name = ? where id = ? and role = 'STUDENT'")
+            .params(TypedName.tidy(name), student)
+            .update()
+        == 1;
+  }
+
   /** Adds a person who cannot sign in, only hold tokens. */
   public Person addWithoutPassword(String name, Role role) {
     return insert(name, signInName(name), role, null);
@@ -59,7 +67,7 @@ public class People implements UserDetailsService {
   }
 
   public boolean haveAnAdministrator() {
-    return db.sql("select count(*) from people where role = 'ADMINISTRATOR'")
+    return db.sql("select count(*) from people where role = 'ADMINISTRATOR' and left_at is null")
             .query(Integer.class)
             .single()
         > 0;
@@ -70,7 +78,7 @@ public class People implements UserDetailsService {
     return db.sql(
             """
             select id, name, role, password_hash from people
-            where sign_in_name = ? and password_hash is not null
+            where sign_in_name = ? and password_hash is not null and left_at is null
             """)
         .param(signInName(name))
         .query((row, n) -> new SignedIn(person(row, n), row.getString("password_hash")))
@@ -84,7 +92,7 @@ public class People implements UserDetailsService {
             insert into people (name, sign_in_name, role, password_hash, made_at)
             values (?, ?, ?, ?, ?)
             """)
-        .params(name.strip(), signInName, role.name())
+        .params(TypedName.tidy(name), signInName, role.name())
         .param(passwordHash)
         .param(OffsetDateTime.now(clock))
         .update();
@@ -95,8 +103,7 @@ public class People implements UserDetailsService {
   }
 
   static String signInName(String name) {
-    return Normalizer.normalize(name.strip(), Normalizer.Form.NFKC)
-        .replaceAll("\\s+", " ")
+    return TypedName.tidy(Normalizer.normalize(name, Normalizer.Form.NFKC))
         .toLowerCase(Locale.ROOT);
   }
 

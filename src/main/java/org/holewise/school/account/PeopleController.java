@@ -4,8 +4,11 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.time.ZoneId;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -20,14 +23,14 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 @RequestMapping("/people")
 class PeopleController {
 
-  private static final List<Role> STAFF =
+  private static final List<Role> ROLES =
       List.of(Role.TEACHER, Role.TECHNICIAN, Role.ADMINISTRATOR);
 
-  private final People people;
+  private final Staff staff;
   private final Passwords passwords;
 
-  PeopleController(People people, Passwords passwords) {
-    this.people = people;
+  PeopleController(Staff staff, Passwords passwords) {
+    this.staff = staff;
     this.passwords = passwords;
   }
 
@@ -38,16 +41,13 @@ class PeopleController {
 
   @PostMapping
   String add(
+      @AuthenticationPrincipal SignedIn me,
       @Valid @ModelAttribute("person") NewPerson person,
       BindingResult found,
       Model model,
       RedirectAttributes after) {
-    if (!found.hasErrors()) {
-      passwords
-          .wrongWith(person.password(), person.name())
-          .ifPresent(key -> found.rejectValue("password", key));
-    }
-    if (found.hasErrors() || !STAFF.contains(person.role()) || !added(person, found)) {
+    check(person, found);
+    if (found.hasErrors() || !added(me.person(), person, found)) {
       return page(model);
     }
     after.addFlashAttribute("added", person.name());
@@ -56,14 +56,33 @@ class PeopleController {
 
   /** What the form holds; the password is looked at by {@link Passwords}. */
   record NewPerson(
-      @NotBlank(message = "{person.name.missing}") @Size(max = 100, message = "{person.name.long}")
+      @NotBlank(message = "{person.name.missing}")
+          @Size(max = TypedName.LONGEST, message = "{person.name.long}")
           String name,
       @NotNull(message = "{person.role.missing}") Role role,
-      @NotNull(message = "{password.short}") String password) {}
+      @NotNull(message = "{password.short}") String password) {
 
-  private boolean added(NewPerson person, BindingResult found) {
+    NewPerson(@Nullable String name, Role role, String password) {
+      this.name = TypedName.tidy(name);
+      this.role = role;
+      this.password = password;
+    }
+  }
+
+  private void check(NewPerson person, BindingResult found) {
+    if (!found.hasErrors() && !ROLES.contains(person.role())) {
+      found.rejectValue("role", "person.role.missing");
+    }
+    if (!found.hasErrors()) {
+      passwords
+          .wrongWith(person.password(), person.name())
+          .ifPresent(key -> found.rejectValue("password", key));
+    }
+  }
+
+  private boolean added(Person actor, NewPerson person, BindingResult found) {
     try {
-      people.add(person.name(), person.role(), person.password());
+      staff.add(actor, person.name(), person.role(), person.password());
       return true;
     } catch (DuplicateKeyException taken) {
       found.rejectValue("name", "person.name.taken");
@@ -72,8 +91,11 @@ class PeopleController {
   }
 
   private String page(Model model) {
-    model.addAttribute("people", people.all());
-    model.addAttribute("roles", STAFF);
+    var all = staff.all();
+    model.addAttribute("zone", ZoneId.systemDefault());
+    model.addAttribute("staff", all.stream().filter(one -> one.left().isEmpty()).toList());
+    model.addAttribute("gone", all.stream().filter(one -> one.left().isPresent()).toList());
+    model.addAttribute("roles", ROLES);
     return "account/people";
   }
 }

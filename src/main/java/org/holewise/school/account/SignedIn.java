@@ -14,7 +14,7 @@ public final class SignedIn extends User {
   private final Person person;
 
   SignedIn(Person person, String passwordHash) {
-    super(person.name(), passwordHash, AuthorityUtils.createAuthorityList(authority(person)));
+    super(principal(person), passwordHash, AuthorityUtils.createAuthorityList(authority(person)));
     this.person = person;
   }
 
@@ -25,6 +25,11 @@ public final class SignedIn extends User {
 
   public Person person() {
     return person;
+  }
+
+  /** The name of a person's sessions: two people may share the name that others see. */
+  static String principal(Person person) {
+    return "person " + person.id();
   }
 
   // One person is one principal, whatever their name becomes.

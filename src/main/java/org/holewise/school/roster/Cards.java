@@ -43,6 +43,11 @@ public class Cards {
             .ints(LENGTH, 0, LETTERS.length())
             .mapToObj(i -> LETTERS.substring(i, i + 1))
             .collect(Collectors.joining());
+    // One after the other, where a button is pressed twice.
+    db.sql("select id from people where id = ? for update")
+        .param(student.id())
+        .query()
+        .listOfRows();
     db.sql("delete from cards where person = ?").param(student.id()).update();
     db.sql("insert into cards (person, code_hash, made_at) values (?, ?, ?)")
         .params(student.id(), Sha256.hex(code), OffsetDateTime.now(clock))
@@ -50,13 +55,17 @@ public class Cards {
     return code.replaceAll("(.{" + GROUP + "})(?!$)", "$1-");
   }
 
-  /** Whose card has this code; capitals, spaces and hyphens do not matter. */
+  /**
+   * Whose card has this code, while they are in a class; capitals, spaces and hyphens do not
+   * matter.
+   */
   public Optional<Person> holder(String typed) {
     String code = typed.toUpperCase(Locale.ROOT).replaceAll("[\\s-]", "");
     return db.sql(
             """
             select p.id, p.name, p.role from people p join cards c on c.person = p.id
-            where c.code_hash = ?
+            where c.code_hash = ? and p.left_at is null
+            and exists (select 1 from group_members m where m.person = p.id)
             """)
         .param(Sha256.hex(code))
         .query(People::person)

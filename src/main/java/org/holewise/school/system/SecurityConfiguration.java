@@ -129,6 +129,8 @@ class SecurityConfiguration {
         .hasAnyRole("TECHNICIAN", "ADMINISTRATOR")
         .requestMatchers("/people/**", "/audit/**", "/backups/**")
         .hasRole("ADMINISTRATOR")
+        .requestMatchers("/account/tokens/**")
+        .hasAnyRole(TEACHING)
         .requestMatchers("/account/**")
         .hasAnyRole("TEACHER", "TECHNICIAN", "ADMINISTRATOR")
         .anyRequest()

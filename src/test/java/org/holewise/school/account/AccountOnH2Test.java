@@ -27,4 +27,18 @@ class AccountOnH2Test {
       super(new H2());
     }
   }
+
+  @Nested
+  class TheStaff extends StaffContract {
+    TheStaff() {
+      super(new H2());
+    }
+  }
+
+  @Nested
+  class TheNotes extends AuditContract {
+    TheNotes() {
+      super(new H2());
+    }
+  }
 }

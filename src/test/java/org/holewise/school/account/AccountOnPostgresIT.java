@@ -25,4 +25,18 @@ class AccountOnPostgresIT {
       super(new Postgres());
     }
   }
+
+  @Nested
+  class TheStaff extends StaffContract {
+    TheStaff() {
+      super(new Postgres());
+    }
+  }
+
+  @Nested
+  class TheNotes extends AuditContract {
+    TheNotes() {
+      super(new Postgres());
+    }
+  }
 }

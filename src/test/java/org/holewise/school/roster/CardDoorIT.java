@@ -121,7 +121,7 @@ class CardDoorIT {
       assertThat(comesIn(new Visitor(school), code).body()).contains(NO_CARD);
       assertThat(Visitor.target(comesIn(new Visitor(school), next))).isEqualTo("/today");
       assertThat(school.part(Classes.class).remove(group, wren.id())).isTrue();
-      assertThat(comesIn(new Visitor(school), next).body()).contains(NOT_NOW);
+      assertThat(comesIn(new Visitor(school), next).body()).contains(NO_CARD);
     }
 
     @Test

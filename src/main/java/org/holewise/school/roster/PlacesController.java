@@ -1,0 +1,44 @@
+package org.holewise.school.roster;
+
+import org.holewise.school.account.SignedIn;
+import org.springframework.http.HttpStatus;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.server.ResponseStatusException;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** Puts a student who is in no class into one. */
+@Controller
+class PlacesController {
+
+  private final Classes classes;
+  private final Register register;
+  private final ClassPage page;
+
+  PlacesController(Classes classes, Register register, ClassPage page) {
+    this.classes = classes;
+    this.register = register;
+    this.page = page;
+  }
+
+  @PostMapping("/classes/students/{student}/placed")
+  String place(
+      @AuthenticationPrincipal SignedIn me,
+      @PathVariable long student,
+      @RequestParam long to,
+      RedirectAttributes after) {
+    var group = page.group(to);
+    var placed =
+        classes.withoutClass().stream()
+            .filter(one -> one.id() == student)
+            .findFirst()
+            .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
+    register.placeStudent(me.person(), group, placed);
+    after.addFlashAttribute("done", "student.moved.done");
+    after.addFlashAttribute("who", placed.name());
+    return "redirect:/classes/" + to;
+  }
+}
