@@ -11,6 +11,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandler;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,8 +62,17 @@ public final class Visitor {
 
   /** Sends any request, as the visitor. */
   public HttpResponse<String> send(HttpRequest request) {
+    return send(request, BodyHandlers.ofString());
+  }
+
+  /** Sends a request that is answered with a file. */
+  public HttpResponse<byte[]> sendForBytes(HttpRequest request) {
+    return send(request, BodyHandlers.ofByteArray());
+  }
+
+  private <T> HttpResponse<T> send(HttpRequest request, BodyHandler<T> handler) {
     try {
-      return client.send(request, BodyHandlers.ofString());
+      return client.send(request, handler);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {

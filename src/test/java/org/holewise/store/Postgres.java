@@ -28,6 +28,20 @@ public final class Postgres implements Store {
       return new DriverManagerDataSource(url, user, password);
     }
 
+    /** The major version of the server. */
+    public int version() {
+      return JdbcClient.create(dataSource())
+              .sql("select current_setting('server_version_num')")
+              .query(String.class)
+              .single()
+              .transform(Integer::parseInt)
+          / 10_000;
+    }
+
+    private Server named(String database) {
+      return new Server(url.replaceFirst("/[^/?]*(?=$|\\?)", "/" + database), user, password);
+    }
+
     private Server in(String schema) {
       String join = url.contains("?") ? "&" : "?";
       return new Server(url + join + "currentSchema=" + schema, user, password);
@@ -46,6 +60,15 @@ public final class Postgres implements Store {
     String schema = "test_" + UUID.randomUUID().toString().replace("-", "");
     JdbcClient.create(server.dataSource()).sql("create schema " + schema).update();
     return server.in(schema);
+  }
+
+  /** A database of its own, with nothing in it. */
+  public static Server emptyDatabase() {
+    assumeTrue(SERVER.isPresent(), "neither a PostgreSQL server is named nor Docker runs");
+    var server = SERVER.get();
+    String database = "test_" + UUID.randomUUID().toString().replace("-", "");
+    JdbcClient.create(server.dataSource()).sql("create database " + database).update();
+    return server.named(database);
   }
 
   private static Optional<Server> named() {
