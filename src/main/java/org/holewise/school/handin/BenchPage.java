@@ -12,14 +12,17 @@ import org.holewise.school.sheet.Warning;
 /** The working page of a bench: what to build, the gate before power, what to read. */
 record BenchPage(
     long id,
+    long person,
     int number,
     List<String> partners,
     boolean open,
     ExerciseSheet sheet,
     List<PartFields> parts,
     List<Fields> links,
+    Fields newLink,
     List<ReadingFields> readings,
     List<Fields> extras,
+    Fields newExtra,
     Line line,
     String key,
     BenchView bench,

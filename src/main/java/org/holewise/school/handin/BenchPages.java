@@ -55,14 +55,17 @@ class BenchPages {
     var board = board(place, draft, power, false);
     return new BenchPage(
         place.bench().id(),
+        place.student().id(),
         place.bench().number(),
         partners(place),
         place.session().isOpen(),
         ExerciseSheet.of(exercise),
         fields.parts(),
         fields.links(key),
+        fields.unnamed(EntryName.Kind.LINK),
         fields.readings(),
         fields.extras(),
+        fields.unnamed(EntryName.Kind.EXTRA),
         new Line(String.join("\n", answered.lines().left()), answered.lines().problems()),
         key,
         board.bench(),

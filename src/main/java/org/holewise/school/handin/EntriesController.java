@@ -76,7 +76,9 @@ class EntriesController {
   @GetMapping("/board")
   String board(
       @PathVariable String bench, @AuthenticationPrincipal SignedIn signedIn, Model model) {
-    var board = pages.board(workplaces.find(signedIn, bench));
+    Workplace place = workplaces.find(signedIn, bench);
+    var board = pages.board(place);
+    model.addAttribute("page", pages.of(place, Answered.nothing()));
     model.addAttribute("bench", board.bench());
     model.addAttribute("notes", board.notes());
     return "student/live";

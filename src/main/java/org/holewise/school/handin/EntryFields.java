@@ -57,6 +57,11 @@ record EntryFields(
     return links;
   }
 
+  /** A row that the page's script makes others of. */
+  Fields unnamed(EntryName.Kind kind) {
+    return fields(new EntryName(kind, "new"), "");
+  }
+
   List<Fields> extras() {
     return made(EntryName.Kind.EXTRA);
   }
