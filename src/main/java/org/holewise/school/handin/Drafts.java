@@ -5,11 +5,14 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.holewise.school.account.People;
 import org.holewise.school.account.Person;
 import org.holewise.school.session.Bench;
+import org.holewise.school.session.LabSession;
 import org.holewise.school.session.LabSessions;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -24,7 +27,7 @@ public class Drafts {
 
   private static final String SELECT =
       """
-      select e.name as entry, e.text, e.revision, e.written_at, p.id, p.name, p.role
+      select e.bench, e.name as entry, e.text, e.revision, e.written_at, p.id, p.name, p.role
       from draft_entries e join people p on p.id = e.written_by
       """;
 
@@ -44,6 +47,25 @@ public class Drafts {
         .param(bench.id())
         .query(Drafts::entry)
         .list();
+  }
+
+  /** The entries of all benches of a session, by the ids of the benches that have any. */
+  public Map<Long, List<DraftEntry>> in(LabSession session) {
+    var drafts = new HashMap<Long, List<DraftEntry>>();
+    db.sql(
+            SELECT
+                + """
+                 join benches b on b.id = e.bench where b.lab_session = ?
+                order by e.made_at, e.name
+                """)
+        .param(session.id())
+        .query(
+            row -> {
+              drafts
+                  .computeIfAbsent(row.getLong("bench"), bench -> new ArrayList<>())
+                  .add(entry(row, 0));
+            });
+    return drafts;
   }
 
   /**

@@ -1,10 +1,16 @@
 package org.holewise.school.handin;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.holewise.school.account.Person;
 import org.holewise.school.session.Bench;
+import org.holewise.school.session.LabSession;
 import org.holewise.school.session.LabSessions;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -37,18 +43,42 @@ public class GateChecks {
   }
 
   public Optional<GateCheck> latest(Bench bench) {
+    return of(bench).stream().findFirst();
+  }
+
+  /** What a bench was told each time it asked, the last first. */
+  public List<GateCheck> of(Bench bench) {
     return db.sql(
             """
-            select layout, outcome, asked_at from gate_checks where bench = ?
-            order by id desc fetch first 1 row only
+            select layout, outcome, asked_at from gate_checks where bench = ? order by id desc
             """)
         .param(bench.id())
+        .query((row, n) -> check(row))
+        .list();
+  }
+
+  /** What the benches of a session were told last, by the ids of those that have asked. */
+  public Map<Long, GateCheck> latestIn(LabSession session) {
+    var latest = new HashMap<Long, GateCheck>();
+    db.sql(
+            """
+            select g.bench, g.layout, g.outcome, g.asked_at from gate_checks g
+            where g.id in (
+              select max(x.id) from gate_checks x join benches b on b.id = x.bench
+              where b.lab_session = ? group by x.bench)
+            """)
+        .param(session.id())
         .query(
-            (row, n) ->
-                new GateCheck(
-                    row.getString("layout"),
-                    row.getString("outcome").equals("GO"),
-                    row.getObject("asked_at", OffsetDateTime.class).toInstant()))
-        .optional();
+            row -> {
+              latest.put(row.getLong("bench"), check(row));
+            });
+    return latest;
+  }
+
+  private static GateCheck check(ResultSet row) throws SQLException {
+    return new GateCheck(
+        row.getString("layout"),
+        row.getString("outcome").equals("GO"),
+        row.getObject("asked_at", OffsetDateTime.class).toInstant());
   }
 }

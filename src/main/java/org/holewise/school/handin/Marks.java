@@ -5,7 +5,10 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
+import org.holewise.engine.marking.Caution;
+import org.holewise.engine.marking.Mark;
 import org.holewise.engine.marking.Points;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -16,6 +19,9 @@ public class Marks {
 
   private static final String COLUMNS =
       "answers, engine, priors, document, wiring, readings, out_of, held, made_at";
+
+  /** Cautions about the exercise: they tell nothing of one bench. */
+  private static final List<String> OF_ANY_BUILD = List.of("short-circuit-current", "high-voltage");
 
   private final JdbcClient db;
   private final Clock clock;
@@ -50,17 +56,27 @@ public class Marks {
 
   void add(MarkingJobs.Job job, Marked marked) {
     Points points = marked.mark().marks();
+    Fault fault = Fault.of(marked.mark()).orElse(new Fault("", ""));
     db.sql(
             """
             insert into marks (hand_in, answers, engine, priors, document, wiring, readings, total,
-              out_of, held, made_at)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+              out_of, held, fault, fault_place, caution, made_at)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
             """)
         .params(job.handIn(), job.answers(), marked.mark().engine(), marked.mark().priors())
         .params(new String(marked.document(), StandardCharsets.UTF_8))
         .params(points.wiring(), points.readings(), points.total(), points.of(), points.held())
+        .params(fault.kind(), fault.place(), caution(marked.mark()))
         .params(OffsetDateTime.now(clock))
         .update();
+  }
+
+  private static String caution(Mark mark) {
+    return mark.cautions().stream()
+        .map(Caution::kind)
+        .filter(kind -> !OF_ANY_BUILD.contains(kind))
+        .findFirst()
+        .orElse("");
   }
 
   private static MarkRow mark(ResultSet row, int number) throws SQLException {

@@ -6,6 +6,7 @@ import java.util.List;
 import org.holewise.school.account.Audit;
 import org.holewise.school.account.People;
 import org.holewise.school.account.Person;
+import org.holewise.school.session.LabSessions;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -15,11 +16,13 @@ import org.springframework.transaction.annotation.Transactional;
 public class Overrulings {
 
   private final JdbcClient db;
+  private final LabSessions sessions;
   private final Audit audit;
   private final Clock clock;
 
-  Overrulings(JdbcClient db, Audit audit, Clock clock) {
+  Overrulings(JdbcClient db, LabSessions sessions, Audit audit, Clock clock) {
     this.db = db;
+    this.sessions = sessions;
     this.audit = audit;
     this.clock = clock;
   }
@@ -35,6 +38,14 @@ public class Overrulings {
         .params(OffsetDateTime.now(clock))
         .update();
     audit.note(teacher, "mark.overruled", "hand-in", handIn.id());
+    sessions.changed(session(handIn));
+  }
+
+  private long session(HandIn handIn) {
+    return db.sql("select lab_session from benches where id = ?")
+        .param(handIn.bench())
+        .query(Long.class)
+        .single();
   }
 
   /** Overrulings of a hand-in, the last first. */

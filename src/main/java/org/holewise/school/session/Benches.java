@@ -114,12 +114,28 @@ public class Benches {
     if (bench.isEmpty()) {
       return false;
     }
-    db.sql("delete from bench_members where lab_session = ? and person = ?")
-        .params(session.id(), student.id())
-        .update();
+    leave(session, student);
     seat(session, bench.get(), student);
     audit.note(teacher, "bench.moved", "person", student.id());
     return true;
+  }
+
+  /** A teacher takes a student from the benches of a session; false where the student had none. */
+  @Transactional
+  public boolean unseat(Person teacher, LabSession session, Person student) {
+    boolean had = leave(session, student);
+    if (had) {
+      audit.note(teacher, "bench.moved", "person", student.id());
+      sessions.changed(session.id());
+    }
+    return had;
+  }
+
+  private boolean leave(LabSession session, Person student) {
+    return db.sql("delete from bench_members where lab_session = ? and person = ?")
+            .params(session.id(), student.id())
+            .update()
+        == 1;
   }
 
   private Optional<Long> locked(LabSession session, int number) {
