@@ -21,7 +21,11 @@ final class WhoMayWhat {
           #                                             body own par cla str  tea tec adm
           GET  /                                            200  302 302 302 302  302 302 302
           GET  /account                                     door 403 403 403 403  200 200 200
-          GET  /api/schemas/{name}                          200  200 200 200 200  200 200 200
+          GET  /account/password                            door 403 403 403 403  200 200 200
+          GET  /api/schemas/{name}                          406  406 406 406 406  406 406 406
+          GET  /audit                                       door 403 403 403 403  403 403 200
+          GET  /backups                                     door 403 403 403 403  403 403 200
+          GET  /backups/{name}                              door 403 403 403 403  403 403 404
           GET  /bench/{bench}                               door 200 200 404 404  403 403 403
           GET  /bench/{bench}/attempts/{number}             door 200 200 404 404  403 403 403
           GET  /bench/{bench}/attempts/{number}/answers     door 303 303 404 404  403 403 403
@@ -33,8 +37,12 @@ final class WhoMayWhat {
           GET  /bench/{bench}/help                          door 303 303 404 404  403 403 403
           GET  /bench/{bench}/help/ended                    door 303 303 404 404  403 403 403
           GET  /card                                        200  200 200 200 200  200 200 200
+          GET  /classes                                     door 403 403 403 403  200 403 200
+          GET  /classes/{id}                                door 403 403 403 403  200 403 200
+          GET  /classes/{id}/students/{student}             door 403 403 403 403  200 403 200
           GET  /error                                       404  404 404 404 404  404 404 404
           GET  /people                                      door 403 403 403 403  403 403 200
+          GET  /people/{id}                                 door 403 403 403 403  403 403 200
           GET  /setup                                       404  404 404 404 404  404 404 404
           GET  /sign-in                                     200  200 200 200 200  200 200 200
           GET  /today                                       door 200 200 200 200  403 403 403
@@ -44,10 +52,12 @@ final class WhoMayWhat {
           GET  /try/{slug}/check                            door 403 403 403 403  302 403 302
           GET  /try/{slug}/mark                             door 403 403 403 403  302 403 302
           # What changes something, in an order that leaves each the state that it needs.
-          POST /account/tokens                              door 403 403 403 403  200 200 200 | label=printer
-          POST /account/tokens/{id}/revoked                 door 403 403 403 403  302 404 404
+          POST /account/password                            door 403 403 403 403  200 200 200 | current=wrong&password=wrong&again=wrong
+          POST /account/tokens                              door 403 403 403 403  200 403 200 | label=printer
+          POST /account/tokens/{id}/revoked                 door 403 403 403 403  302 403 404
           POST /api/marks                                   401  401 401 401 401  401 401 401
           POST /api/marks/batch                             401  401 401 401 401  401 401 401
+          POST /backups                                     door 403 403 403 403  403 403 302
           POST /bench/{bench}/attempts/{number}/answers     door 422 422 404 404  403 403 403 | key=a&line=volts+R1.1+P1.-+5.00+V
           POST /bench/{bench}/draft                         door 200 303 404 404  403 403 403 | reading:supply=5.00+V
           POST /bench/{bench}/entries                       door 200 200 404 404  403 403 403 | {"entries":[{"name":"reading:supply","text":"5.00 V","base":0}]}
@@ -56,14 +66,24 @@ final class WhoMayWhat {
           POST /bench/{bench}/help                          door 303 303 404 404  403 403 403 | key=x
           POST /bench/{bench}/help/ended                    door 303 303 404 404  403 403 403 | key=x
           POST /card                                        200  200 200 200 200  200 200 200 | code=CCCCC-CCCCC-CCCCC
+          POST /classes                                     door 403 403 403 403  302 403 200 | name=Lanterns+9
+          POST /classes/students/{student}/placed           door 403 403 403 403  404 403 404 | to={class}
+          POST /classes/{id}/cards                          door 403 403 403 403  200 403 200 | for=all
+          POST /classes/{id}/name                           door 403 403 403 403  302 403 302 | name=Lanterns+again
+          POST /classes/{id}/students                       door 403 403 403 403  302 403 302 | names=Hazel
+          POST /classes/{id}/students/{student}/moved       door 403 403 403 403  302 403 302 | to={class}
+          POST /classes/{id}/students/{student}/name        door 403 403 403 403  302 403 302 | name=Wren
           POST /people                                      door 403 403 403 403  403 403 302 | name=Hazel&role=TEACHER&password=violet+kettle+under+seven+ladders
-          POST /setup                                       404  404 404 404 404  404 404 404
+          POST /people/{id}/password                        door 403 403 403 403  403 403 200 | password=short
+          POST /setup                                       404  403 404 404 404  404 404 404
           POST /sign-in                                     200  200 200 200 200  200 200 200 | name=Nobody&password=nothing+at+all
-          POST /sign-in/refused                             200  200 200 200 200  200 200 200
-          POST /today/{session}/bench                       door 303 303 409 404  403 403 403 | number=1
+          POST /sign-in/refused                             200  403 200 200 200  200 200 200
+          POST /today/{session}/bench                       door 403 303 409 404  403 403 403 | number=1
           POST /try/{slug}/check                            door 403 403 403 403  200 403 200 | lines=R1+b10+b15
           POST /try/{slug}/mark                             door 403 403 403 403  200 403 200 | lines=R1+b10+b15
-          POST /sign-out                                    302  302 302 302 302  302 302 302
+          POST /classes/{id}/students/{student}/removed     door 403 403 403 403  302 403 404
+          POST /people/{id}/left                            door 403 403 403 403  403 403 302
+          POST /sign-out                                    302  403 302 302 302  302 302 302
           """);
 
   private WhoMayWhat() {}
