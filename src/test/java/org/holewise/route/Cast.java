@@ -17,6 +17,7 @@ import org.holewise.school.handin.Drafts;
 import org.holewise.school.handin.HandIns;
 import org.holewise.school.handin.MarkingQueue;
 import org.holewise.school.handin.Request;
+import org.holewise.school.store.StoreScene;
 
 /** A school of two classes, and a browser for each who comes. */
 final class Cast {
@@ -41,7 +42,13 @@ final class Cast {
     comesIn(Somebody.TEACHER, Role.TEACHER);
     comesIn(Somebody.TECHNICIAN, Role.TECHNICIAN);
     comesIn(Somebody.ADMINISTRATOR, Role.ADMINISTRATOR);
+    stock();
     handIn();
+  }
+
+  private void stock() {
+    var technician = school.part(People.class).named("The TECHNICIAN").orElseThrow();
+    school.part(StoreScene.class).lay(technician);
   }
 
   private void handIn() {

@@ -45,6 +45,14 @@ final class WhoMayWhat {
           GET  /people/{id}                                 door 403 403 403 403  403 403 200
           GET  /setup                                       404  404 404 404 404  404 404 404
           GET  /sign-in                                     200  200 200 200 200  200 200 200
+          GET  /store                                       door 403 403 403 403  403 200 200
+          GET  /store/items/new                             door 403 403 403 403  403 200 200
+          GET  /store/items/{id}                            door 403 403 403 403  403 200 200
+          GET  /store/items/{id}/edit                       door 403 403 403 403  403 200 200
+          GET  /store/orders                                door 403 403 403 403  403 200 200
+          GET  /store/orders.csv                            door 403 403 403 403  403 200 200
+          GET  /store/sessions/{id}                         door 403 403 403 403  403 200 200
+          GET  /store/week                                  door 403 403 403 403  403 200 200
           GET  /today                                       door 200 200 200 200  403 403 403
           GET  /today/{session}/bench                       door 303 303 303 303  403 403 403
           GET  /try                                         door 403 403 403 403  200 403 200
@@ -77,8 +85,16 @@ final class WhoMayWhat {
           POST /people/{id}/password                        door 403 403 403 403  403 403 200 | password=short
           POST /setup                                       404  403 404 404 404  404 404 404
           POST /sign-in                                     200  200 200 200 200  200 200 200 | name=Nobody&password=nothing+at+all
-          POST /sign-in/refused                             200  403 200 200 200  200 200 200
-          POST /today/{session}/bench                       door 403 303 409 404  403 403 403 | number=1
+          POST /sign-in/refused                             200  200 200 200 200  200 200 200
+          POST /store/items                                 door 403 403 403 403  403 302 200 | label=Tape&drawer=A1&minimum=0&pack=1
+          POST /store/items/{id}                            door 403 403 403 403  403 302 302 | label=Changed&drawer=A1&minimum=0&pack=1
+          POST /store/items/{id}/delivered                  door 403 403 403 403  403 302 302 | key=0f8fad5b-d9cb-469f-a165-708677289501&delivered=3
+          POST /store/items/{id}/broken                     door 403 403 403 403  403 302 302 | key=0f8fad5b-d9cb-469f-a165-708677289502&broken=1
+          POST /store/items/{id}/counted                    door 403 403 403 403  403 200 200 | key=0f8fad5b-d9cb-469f-a165-708677289503&counted=5&shown=0
+          POST /store/items/{id}/movements/{movement}/put-rightdoor 403 403 403 403  403 302 302
+          POST /store/sessions/{id}/packed                  door 403 403 403 403  403 200 200 | key=0f8fad5b-d9cb-469f-a165-708677289504
+          POST /store/sessions/{id}/returned                door 403 403 403 403  403 200 200 | key=0f8fad5b-d9cb-469f-a165-708677289505
+          POST /today/{session}/bench                       door 303 303 409 404  403 403 403 | number=1
           POST /try/{slug}/check                            door 403 403 403 403  200 403 200 | lines=R1+b10+b15
           POST /try/{slug}/mark                             door 403 403 403 403  200 403 200 | lines=R1+b10+b15
           POST /classes/{id}/students/{student}/removed     door 403 403 403 403  302 403 404
