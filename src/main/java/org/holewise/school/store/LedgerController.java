@@ -27,7 +27,6 @@ class LedgerController {
   private static final String COUNTED = "counted";
   private static final String NOTE = "-note";
 
-
   private final Items items;
   private final Movements movements;
   private final Ledger ledger;
