@@ -51,7 +51,7 @@ class ArchitectureTest {
           school.sheet     : engine.* document.* document school.account school.roster school.library school.session
           school.room      : engine.* document.* document school.account school.csv school.roster school.library school.session school.sheet school.handin
           school.trial     : engine.* document.* document school.account school.library school.sheet
-          school.demo      : engine.* school.account school.roster school.library school.session school.sheet school.handin school.trial
+          school.demo      : engine.* school.account school.roster school.library school.session school.sheet school.handin school.store school.trial
           school.system    : engine.* document school.*
           """);
 

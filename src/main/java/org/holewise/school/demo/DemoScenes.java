@@ -5,6 +5,7 @@ import org.holewise.school.account.Person;
 import org.holewise.school.account.Role;
 import org.holewise.school.roster.ClassGroup;
 import org.holewise.school.roster.Classes;
+import org.holewise.school.store.StoreScene;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -25,11 +26,13 @@ public class DemoScenes {
   private final DemoPeople people;
   private final Classes classes;
   private final Lesson lesson;
+  private final StoreScene store;
 
-  DemoScenes(DemoPeople people, Classes classes, Lesson lesson) {
+  DemoScenes(DemoPeople people, Classes classes, Lesson lesson, StoreScene store) {
     this.people = people;
     this.classes = classes;
     this.lesson = lesson;
+    this.store = store;
   }
 
   /** Lays all scenes or, where a demo has a class already, none: one transaction holds them. */
@@ -39,12 +42,13 @@ public class DemoScenes {
       return;
     }
     Person teacher = people.of(Role.TEACHER);
-    people.of(Role.TECHNICIAN);
+    Person technician = people.of(Role.TECHNICIAN);
     people.of(Role.ADMINISTRATOR);
     ClassGroup group = classes.add(CLASS);
     var students = STUDENTS.stream().map(name -> classes.addStudent(group, name)).toList();
     lesson.lastWeek(teacher, group, students);
     lesson.now(teacher, group, students);
     lesson.tomorrow(teacher, group);
+    store.lay(technician);
   }
 }

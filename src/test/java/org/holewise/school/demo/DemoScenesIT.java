@@ -28,6 +28,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** What a visitor of a new demo finds: lessons before, now and to come. */
 class DemoScenesIT {
@@ -94,6 +95,18 @@ class DemoScenesIT {
     }
     assertThat(marks(last, 1)).hasSize(2);
     assertThat(handIns(bench(last, 8))).isEmpty();
+  }
+
+  @Test
+  void theStoreIsStockedAndTheKitsOfNowAreInTheClass() {
+    var db = school.part(JdbcClient.class);
+    assertThat(db.sql("select count(*) from stock_items").query(Integer.class).single())
+        .isGreaterThan(10);
+    var packed =
+        db.sql("select quantity from stock_movements where to_place = 'CLASS' and lab_session = ?");
+    assertThat(packed.param(now().id()).query(Integer.class).list())
+        .isNotEmpty()
+        .allSatisfy(quantity -> assertThat(quantity).isPositive());
   }
 
   private static void isWhole(MarkRow mark) {
