@@ -91,7 +91,7 @@ final class WhoMayWhat {
           POST /store/items/{id}/delivered                  door 403 403 403 403  403 302 302 | key=0f8fad5b-d9cb-469f-a165-708677289501&delivered=3
           POST /store/items/{id}/broken                     door 403 403 403 403  403 302 302 | key=0f8fad5b-d9cb-469f-a165-708677289502&broken=1
           POST /store/items/{id}/counted                    door 403 403 403 403  403 200 200 | key=0f8fad5b-d9cb-469f-a165-708677289503&counted=5&shown=0
-          POST /store/items/{id}/movements/{movement}/put-rightdoor 403 403 403 403  403 302 302
+          POST /store/items/{id}/movements/{movement}/put-right door 403 403 403 403  403 302 302
           POST /store/sessions/{id}/packed                  door 403 403 403 403  403 200 200 | key=0f8fad5b-d9cb-469f-a165-708677289504
           POST /store/sessions/{id}/returned                door 403 403 403 403  403 200 200 | key=0f8fad5b-d9cb-469f-a165-708677289505
           POST /today/{session}/bench                       door 303 303 409 404  403 403 403 | number=1
