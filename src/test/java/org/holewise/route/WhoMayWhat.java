@@ -43,6 +43,13 @@ final class WhoMayWhat {
           GET  /error                                       404  404 404 404 404  404 404 404
           GET  /people                                      door 403 403 403 403  403 403 200
           GET  /people/{id}                                 door 403 403 403 403  403 403 200
+          GET  /sessions                                    door 403 403 403 403  200 403 200
+          GET  /sessions/new                                door 403 403 403 403  200 403 200
+          GET  /sessions/{id}                               door 403 403 403 403  200 403 200
+          GET  /sessions/{id}/benches/{seat}                door 403 403 403 403  200 403 200
+          GET  /sessions/{id}/marks.csv                     door 403 403 403 403  200 403 200
+          GET  /sessions/{id}/room                          door 403 403 403 403  200 403 200
+          GET  /sessions/{id}/room/tiles                    door 403 403 403 403  200 403 200
           GET  /setup                                       404  404 404 404 404  404 404 404
           GET  /sign-in                                     200  200 200 200 200  200 200 200
           GET  /store                                       door 403 403 403 403  403 200 200
@@ -83,6 +90,17 @@ final class WhoMayWhat {
           POST /classes/{id}/students/{student}/name        door 403 403 403 403  302 403 302 | name=Wren
           POST /people                                      door 403 403 403 403  403 403 302 | name=Hazel&role=TEACHER&password=violet+kettle+under+seven+ladders
           POST /people/{id}/password                        door 403 403 403 403  403 403 200 | password=short
+          POST /sessions                                    door 403 403 403 403  200 403 200 | day=soon
+          POST /sessions/{id}/benches/{seat}/attempts/{number}/causes door 403 403 403 403  200 403 200 | cause=none
+          POST /sessions/{id}/benches/{seat}/attempts/{number}/overrulings door 403 403 403 403  200 403 200 | wiring=61
+          POST /sessions/{id}/benches/{seat}/help-ended       door 403 403 403 403  302 403 302
+          POST /sessions/{id}/benches/{seat}/looks            door 403 403 403 403  302 403 302 | note=sound
+          POST /sessions/{id}/members                       door 403 403 403 403  400 403 400
+          POST /sessions/{id}/settings                      door 403 403 403 403  302 403 302 | hint=PLACE
+          POST /sessions/{id}/released                      door 403 403 403 403  302 403 302
+          POST /sessions/{id}/withheld                      door 403 403 403 403  302 403 302
+          POST /sessions/{id}/closed                        door 403 403 403 403  302 403 302
+          POST /sessions/{id}/opened                        door 403 403 403 403  302 403 302
           POST /setup                                       404  403 404 404 404  404 404 404
           POST /sign-in                                     200  200 200 200 200  200 200 200 | name=Nobody&password=nothing+at+all
           POST /sign-in/refused                             200  200 200 200 200  200 200 200

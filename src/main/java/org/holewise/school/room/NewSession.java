@@ -11,7 +11,7 @@ import org.springframework.validation.Errors;
 
 /** What the form for a new session holds, as it was typed. */
 record NewSession(
-    String group, String exercise, String day, String benches, String hint, boolean lookFirst) {
+    String group, String exercise, String day, String benches, String hint, String lookFirst) {
 
   static final int MOST_BENCHES = 40;
 
@@ -24,18 +24,22 @@ record NewSession(
       @Nullable String day,
       @Nullable String benches,
       @Nullable String hint,
-      boolean lookFirst) {
+      @Nullable String lookFirst) {
     this.group = text(group);
     this.exercise = text(exercise);
     this.day = text(day);
     this.benches = text(benches);
     this.hint = text(hint);
-    this.lookFirst = lookFirst;
+    this.lookFirst = text(lookFirst);
   }
 
   /** How most sessions are. */
   static NewSession usual(LocalDate today) {
-    return new NewSession("", "", today.toString(), "15", HintStep.PART.name(), false);
+    return new NewSession("", "", today.toString(), "15", HintStep.PART.name(), "");
+  }
+
+  public boolean looksFirst() {
+    return lookFirst.equals("true");
   }
 
   Optional<LocalDate> date() {

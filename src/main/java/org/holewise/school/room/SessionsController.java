@@ -100,7 +100,7 @@ class SessionsController {
             typed.date().orElseThrow(),
             typed.places().orElseThrow(),
             typed.step().orElseThrow(),
-            typed.lookFirst());
+            typed.looksFirst());
     after.addFlashAttribute("done", "planned");
     return "redirect:/sessions/" + sessions.plan(teacher.person(), plan).id();
   }
