@@ -22,7 +22,7 @@ final class WhoMayWhat {
           GET  /                                            200  302 302 302 302  302 302 302
           GET  /account                                     door 403 403 403 403  200 200 200
           GET  /account/password                            door 403 403 403 403  200 200 200
-          GET  /api/schemas/{name}                          406  406 406 406 406  406 406 406
+          GET  /api/schemas/{name}                          200  200 200 200 200  200 200 200
           GET  /audit                                       door 403 403 403 403  403 403 200
           GET  /backups                                     door 403 403 403 403  403 403 200
           GET  /backups/{name}                              door 403 403 403 403  403 403 404
@@ -91,7 +91,7 @@ final class WhoMayWhat {
           POST /people                                      door 403 403 403 403  403 403 302 | name=Hazel&role=TEACHER&password=violet+kettle+under+seven+ladders
           POST /people/{id}/password                        door 403 403 403 403  403 403 200 | password=short
           POST /sessions                                    door 403 403 403 403  200 403 200 | day=soon
-          POST /sessions/{id}/benches/{seat}/attempts/{number}/causes door 403 403 403 403  200 403 200 | cause=none
+          POST /sessions/{id}/benches/{seat}/attempts/{number}/causes door 403 403 403 403  302 403 302 | cause=none
           POST /sessions/{id}/benches/{seat}/attempts/{number}/overrulings door 403 403 403 403  200 403 200 | wiring=61
           POST /sessions/{id}/benches/{seat}/help-ended       door 403 403 403 403  302 403 302
           POST /sessions/{id}/benches/{seat}/looks            door 403 403 403 403  302 403 302 | note=sound
