@@ -101,7 +101,7 @@ final class WhoMayWhat {
           POST /sessions/{id}/withheld                      door 403 403 403 403  302 403 302
           POST /sessions/{id}/closed                        door 403 403 403 403  302 403 302
           POST /sessions/{id}/opened                        door 403 403 403 403  302 403 302
-          POST /setup                                       404  403 404 404 404  404 404 404
+          POST /setup                                       404  404 404 404 404  404 404 404
           POST /sign-in                                     200  200 200 200 200  200 200 200 | name=Nobody&password=nothing+at+all
           POST /sign-in/refused                             200  200 200 200 200  200 200 200
           POST /store/items                                 door 403 403 403 403  403 302 200 | label=Tape&drawer=A1&minimum=0&pack=1
