@@ -81,7 +81,10 @@ class GateTest {
 
   @Test
   void halfABuildIsNotWholeYetAndSaysWhatIsMissing() {
-    String lines = checked("stage-cue").replaceAll("(?m)^R3.*$", "").replaceAll("(?m)^Q1.*$", "Q1 b=d17 e=d18");
+    String lines =
+        checked("stage-cue")
+            .replaceAll("(?m)^R3.*$", "")
+            .replaceAll("(?m)^Q1.*$", "Q1 b=d17 e=d18");
     GateAnswer answer = check("stage-cue", lines);
     assertThat(answer.go()).isFalse();
     assertThat(answer.stops()).extracting(Stop::kind).containsExactly("not-whole");

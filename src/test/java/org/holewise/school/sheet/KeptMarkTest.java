@@ -36,7 +36,8 @@ class KeptMarkTest {
           .isEqualTo(mark.diagnosis().suspects().stream().map(Suspect::alike).toList());
       assertThat(kept.next().map(Told::what).map(NextReading::measure))
           .isEqualTo(mark.diagnosis().next().map(NextReading::measure));
-      assertThat(kept.readings()).extracting(r -> r.verdict())
+      assertThat(kept.readings())
+          .extracting(r -> r.verdict())
           .isEqualTo(mark.readings().stream().map(r -> r.verdict()).toList());
       assertThat(kept.cautions()).hasSameSizeAs(mark.cautions());
     }

@@ -26,7 +26,8 @@ final class Leaks {
 
   /** A number alone, and with what may be its unit or what it is a share of. */
   private static final Pattern NUMBER =
-      Pattern.compile("(?<![\\d.,])(\\d+(?:[.,]\\d+)?)(?: ?(?:[µmkM]?(?:V|A|Ω|ohm)\\b|[µmkM]?Ω|%)| of \\d+| marks)?");
+      Pattern.compile(
+          "(?<![\\d.,])(\\d+(?:[.,]\\d+)?)(?: ?(?:[µmkM]?(?:V|A|Ω|ohm)\\b|[µmkM]?Ω|%)| of \\d+| marks)?");
 
   /** Fewer digits than this, without a unit, may be any number: a column, a count. */
   private static final int TELLING = 3;
@@ -110,7 +111,8 @@ final class Leaks {
     for (int power : PREFIXES) {
       for (int digits = 2; digits <= 6; digits++) {
         BigDecimal shown = value.scaleByPowerOfTen(power).round(new MathContext(digits));
-        for (String number : List.of(shown.toPlainString(), stripped(shown), padded(shown, digits))) {
+        for (String number :
+            List.of(shown.toPlainString(), stripped(shown), padded(shown, digits))) {
           if (number.replaceAll("\\D", "").replaceFirst("^0+", "").length() >= TELLING) {
             written.add(number);
           }

@@ -60,7 +60,8 @@ class StudentSheetTest {
     StudentSheet sheet = marked.released();
     assertThat(Leaks.in(shown(marked, sheet), marked)).contains("60 of 60");
     assertThat(Leaks.in(sheet.readings().toString(), marked)).isEmpty();
-    assertThat(Leaks.in(sheet.result().orElseThrow().readings().toString(), marked)).hasSizeGreaterThan(5);
+    assertThat(Leaks.in(sheet.result().orElseThrow().readings().toString(), marked))
+        .hasSizeGreaterThan(5);
   }
 
   @Test
@@ -78,14 +79,39 @@ class StudentSheetTest {
             """);
     for (String leak :
         List.of(
-            "2.06 V", "2,06 V", "2.06", "2.06183", "2,06183", "2.062 V", "2.1 V", "2060 mV",
-            "2062 mV", "2061.83 mV", "11.9 mA", "11,9 mA", "0.0119 A", "11.95 mA", "4.7 kΩ",
-            "4700 Ω", "4.7k Ω".replace("k Ω", "kΩ"), "4.70 kΩ", "0.62", "62 %", "62%", "0.889",
-            "89 %", "1.23", "56 of 60", "87 of 100", "87 marks", "Likely, about 6 in 10")) {
+            "2.06 V",
+            "2,06 V",
+            "2.06",
+            "2.06183",
+            "2,06183",
+            "2.062 V",
+            "2.1 V",
+            "2060 mV",
+            "2062 mV",
+            "2061.83 mV",
+            "11.9 mA",
+            "11,9 mA",
+            "0.0119 A",
+            "11.95 mA",
+            "4.7 kΩ",
+            "4700 Ω",
+            "4.7k Ω".replace("k Ω", "kΩ"),
+            "4.70 kΩ",
+            "0.62",
+            "62 %",
+            "62%",
+            "0.889",
+            "89 %",
+            "1.23",
+            "56 of 60",
+            "87 of 100",
+            "87 marks",
+            "Likely, about 6 in 10")) {
       assertThat(Leaks.in("It says " + leak + ".", marked)).as(leak).isNotEmpty();
     }
     for (String plain :
-        List.of("Look between columns 5 and 20, rows a to e.", "supply 5.01 V", "4 of 6 readings")) {
+        List.of(
+            "Look between columns 5 and 20, rows a to e.", "supply 5.01 V", "4 of 6 readings")) {
       assertThat(Leaks.in(plain, marked)).as(plain).isEmpty();
     }
   }
@@ -144,7 +170,10 @@ class StudentSheetTest {
     List<Hole> exact = place.highlight().ringed();
     if (!sheet.highlight().ringed().equals(exact)) {
       String next = sheet.next().map(MarkSheet.Next::text).orElse("");
-      exact.forEach(hole -> assertThat(next).doesNotContainPattern("\\b" + Pattern.quote(hole.toString()) + "\\b"));
+      exact.forEach(
+          hole ->
+              assertThat(next)
+                  .doesNotContainPattern("\\b" + Pattern.quote(hole.toString()) + "\\b"));
     }
   }
 
