@@ -23,7 +23,7 @@ import org.springframework.transaction.annotation.Transactional;
 public class Drafts {
 
   /** More than any board takes. */
-  static final int MOST_ENTRIES = 400;
+  public static final int MOST_ENTRIES = 400;
 
   private static final String SELECT =
       """

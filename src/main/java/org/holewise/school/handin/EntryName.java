@@ -19,7 +19,7 @@ public record EntryName(Kind kind, String id) {
     READING,
     EXTRA;
 
-    String word() {
+    public String word() {
       return switch (this) {
         case PART -> "part";
         case LINK -> "link";
@@ -42,12 +42,12 @@ public record EntryName(Kind kind, String id) {
   }
 
   /** Whether its id is one that a page made up. */
-  boolean isMadeUp() {
+  public boolean isMadeUp() {
     return kind == Kind.LINK || kind == Kind.EXTRA;
   }
 
   /** Whether a name is of a part or a link. */
-  static boolean isLayout(String name) {
+  public static boolean isLayout(String name) {
     return name.startsWith("part:") || name.startsWith("link:");
   }
 

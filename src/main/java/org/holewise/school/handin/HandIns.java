@@ -92,7 +92,7 @@ public class HandIns {
    *
    * @throws KeyTaken where another request came under the key
    */
-  Optional<HandIn> sent(Bench bench, Request request) {
+  public Optional<HandIn> sent(Bench bench, Request request) {
     var digest =
         db.sql("select request_sha256 from hand_ins where bench = ? and request_key = ?")
             .params(bench.id(), request.key())

@@ -17,7 +17,7 @@ public record Request(String key, String digest) {
   private static final Pattern KEY = Pattern.compile("[A-Za-z0-9-]{1," + LONGEST_KEY + "}");
 
   /** Whether a text can be a key. */
-  static boolean isKey(String text) {
+  public static boolean isKey(String text) {
     return KEY.matcher(text).matches();
   }
 

@@ -5,7 +5,7 @@ public final class SessionClosed extends RuntimeException {
 
   private static final long serialVersionUID = 1;
 
-  SessionClosed(long session) {
+  public SessionClosed(long session) {
     super("session " + session + " is not open");
   }
 }
