@@ -46,6 +46,9 @@ final class BuildReader {
     int before = place.problems().count();
     var values = BuildShape.WHOLE.read(place);
     values.ifPresent(v -> checkExtra(v.get(BuildShape.EXTRA, List.of()), place.problems()));
+    if (DeclaredParts.ground(exercise.parts()).isEmpty()) {
+      values.ifPresent(v -> checkGround(v.get(BuildShape.EXTRA, List.of()), place.problems()));
+    }
     return values
         .filter(v -> place.problems().count() == before)
         .map(v -> new BuildReader(exercise, v).record());
@@ -60,6 +63,14 @@ final class BuildReader {
           .map(i -> Problem.of(reading.value().at(BuildShape.EXTRA_ID), "id-taken", i))
           .ifPresent(problems::add);
       id.ifPresent(taken::add);
+    }
+  }
+
+  private static void checkGround(List<Spotted<Values>> extra, Problems problems) {
+    for (var reading : extra) {
+      Measures.ANYWHERE
+          .groundless(reading.value())
+          .forEach(at -> problems.add(Problem.of(at, "no-generator")));
     }
   }
 
@@ -118,8 +129,8 @@ final class BuildReader {
   private Extra extra(Values values) {
     return new Extra(
         values.must(BuildShape.EXTRA_ID),
-        Measures.ANYWHERE.measure(values).orElseThrow(),
-        values.get(BuildShape.WHEN, exercise.conditions().get(0).name()),
+        Measures.ANYWHERE.measure(values, DeclaredParts.ground(exercise.parts())).orElseThrow(),
+        Measures.occasion(values, exercise.conditions().get(0).name()),
         values.must(BuildShape.VALUE));
   }
 }

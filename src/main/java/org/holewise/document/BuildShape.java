@@ -59,13 +59,11 @@ final class BuildShape {
           "What was read, by id; a number is in SI units.");
 
   static final Member<String> EXTRA_ID = Member.required("id", Words.ID, "Its own name.");
-  static final Member<String> WHEN =
-      Member.optional("when", TextShape.line(40), "Name of a condition; the first if left out.");
   static final Member<Written> VALUE = Member.required("value", WRITTEN, "What was read.");
   static final Member<List<Spotted<Values>>> EXTRA =
       Member.optional(
           "extra",
-          new ListShape<>(new RecordShape(extra(), Measures.KINDS, Measures.LATER), 0, 100, false),
+          new ListShape<>(NotYet.record(extra(), Measures.KINDS), 0, 100, false),
           "Readings taken because they were asked for.");
 
   static final RecordShape WHOLE =
@@ -76,7 +74,7 @@ final class BuildShape {
   private static List<Member<?>> extra() {
     List<Member<?>> members = new ArrayList<>(List.of(EXTRA_ID));
     members.addAll(Measures.ANYWHERE.members());
-    members.addAll(List.of(WHEN, VALUE));
+    members.add(VALUE);
     return members;
   }
 }

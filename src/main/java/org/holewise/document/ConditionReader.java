@@ -1,5 +1,6 @@
 package org.holewise.document;
 
+import static org.holewise.document.ExerciseShape.CLOCK;
 import static org.holewise.document.ExerciseShape.CONDITION_NAME;
 import static org.holewise.document.ExerciseShape.SET;
 import static org.holewise.document.ExerciseShape.TEMPERATURE;
@@ -49,11 +50,13 @@ final class ConditionReader {
         .get(SET)
         .ifPresent(
             set -> set.forEach((ref, fields) -> settings.addAll(settings(ref, fields.value()))));
+    values.get(CLOCK).ifPresent(pin -> parts.checkPin(pin, values.at(CLOCK)));
     var temperature = values.get(TEMPERATURE);
     return new Condition(
         name,
         settings,
-        temperature.isPresent() ? OptionalDouble.of(temperature.get()) : OptionalDouble.empty());
+        temperature.isPresent() ? OptionalDouble.of(temperature.get()) : OptionalDouble.empty(),
+        values.get(CLOCK));
   }
 
   private List<Setting> settings(String ref, Place place) {

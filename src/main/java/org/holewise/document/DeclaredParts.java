@@ -9,6 +9,7 @@ import org.holewise.document.shape.Place;
 import org.holewise.document.shape.Problem;
 import org.holewise.document.shape.Problems;
 import org.holewise.document.shape.Spotted;
+import org.holewise.engine.exercise.Probe;
 import org.holewise.engine.part.Kind;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
@@ -55,6 +56,18 @@ final class DeclaredParts {
     part(pin.ref(), at)
         .filter(part -> !part.pins().contains(pin))
         .ifPresent(part -> say(at, "unknown-pin", pin, part.ref(), names(part)));
+  }
+
+  /** What a voltage of one point is measured against: minus of the first generator. */
+  Optional<Probe> ground() {
+    return ground(parts());
+  }
+
+  static Optional<Probe> ground(List<Part> parts) {
+    return parts.stream()
+        .filter(part -> part.kind().name().equals("generator"))
+        .map(part -> Probe.at(part.pin("-")))
+        .findFirst();
   }
 
   void checkLamp(String ref, String at) {

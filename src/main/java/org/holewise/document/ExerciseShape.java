@@ -61,12 +61,13 @@ final class ExerciseShape {
   static final Member<Double> TEMPERATURE =
       Member.optional("temperature", new NumberShape(-40, 125, false), "Of the surroundings (°C).")
           .otherwise(25);
+  static final Member<Pin> CLOCK =
+      Member.optional("clock", Words.ITS_PIN, "The pin that is clocked by hand.");
   static final Member<List<Spotted<Values>>> CONDITIONS =
       Member.optional(
           "conditions",
           new ListShape<>(
-              new RecordShape(
-                  List.of(CONDITION_NAME, SET, TEMPERATURE), List.of(), List.of("clock")),
+              NotYet.record(List.of(CONDITION_NAME, SET, TEMPERATURE, CLOCK), List.of()),
               1,
               20,
               false),

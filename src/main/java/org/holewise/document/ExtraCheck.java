@@ -1,5 +1,6 @@
 package org.holewise.document;
 
+import java.util.List;
 import java.util.Optional;
 import org.holewise.engine.board.BoardModel;
 import org.holewise.engine.board.Build;
@@ -38,33 +39,41 @@ final class ExtraCheck {
     if (!conditions.contains(extra.when())) {
       return found("/when", "unknown-condition", extra.when(), String.join(", ", conditions));
     }
+    if (extra.occasion().after() > 0 && exercise.condition(extra.when()).clock().isEmpty()) {
+      return found("/after", "no-clock", extra.when());
+    }
     return points(extra.measure());
   }
 
   private Optional<Finding> points(Measure measure) {
-    if (measure instanceof Measure.Volts m) {
-      return pair("/volts/", m.red(), m.black());
+    if (measure instanceof Measure.Seen seen) {
+      return lamp(seen.ref());
     }
-    if (measure instanceof Measure.Amps m) {
-      return point("/amps", Probe.at(m.pin()));
+    List<Probe> points = measure.points();
+    for (int i = 0; i < points.size(); i++) {
+      var finding = point("/" + measure.key() + within(measure, i), points.get(i));
+      if (finding.isPresent()) {
+        return finding;
+      }
     }
-    if (measure instanceof Measure.Ohms m) {
-      return pair("/ohms/", m.one(), m.other());
+    return Optional.empty();
+  }
+
+  /** Where inside the measure a point stands. */
+  private static String within(Measure measure, int point) {
+    if (measure instanceof Measure.Ratio) {
+      return (point < 2 ? "/of/" : "/to/") + point % 2;
     }
-    if (measure instanceof Measure.Joined m) {
-      return pair("/joined/", m.one(), m.other());
-    }
-    String ref = ((Measure.Seen) measure).ref();
+    return measure.points().size() == 1 ? "" : "/" + point;
+  }
+
+  private Optional<Finding> lamp(String ref) {
     Optional<Part> part = exercise.part(ref);
     return part.isEmpty()
         ? found("/seen", "unknown-ref", ref)
         : DeclaredParts.lights(part.get().kind())
             ? Optional.empty()
             : found("/seen", "no-lamp", ref);
-  }
-
-  private Optional<Finding> pair(String child, Probe one, Probe other) {
-    return point(child + 0, one).or(() -> point(child + 1, other));
   }
 
   private Optional<Finding> point(String child, Probe probe) {

@@ -85,7 +85,10 @@ final class MarkShape {
         List.of(
             must("id", TEXT, "Id of the exercise's reading."),
             may("measured", SHOWN, "What was read: SI units, a word, or OL."),
-            may("unit", new ChoiceShape(List.of("V", "A", "Ω")), "SI unit; left out for a word."),
+            may(
+                "unit",
+                new ChoiceShape(List.of("V", "A", "Ω", "dB", "Hz")),
+                "SI unit; left out for a word."),
             may("expected", SHOWN, "What the schematic's circuit gives."),
             may("low", NUMBER, "Lower end of the 95 % band."),
             may("high", NUMBER, "Upper end of the band."),
@@ -147,10 +150,11 @@ final class MarkShape {
 
   private static RecordShape next() {
     List<Member<?>> members = new ArrayList<>(Measures.ANYWHERE.members());
+    members.remove(Measures.WHEN);
     members.add(must("when", TEXT, "Name of the condition."));
     members.add(must("gain", NUMBER, "Expected fall of entropy over places (bit)."));
     members.add(must("text", TEXT, "Its sentence."));
-    return new RecordShape(members, Measures.KINDS, List.of());
+    return NotYet.record(members, Measures.KINDS);
   }
 
   private static RecordShape act() {

@@ -3,87 +3,214 @@ package org.holewise.document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.holewise.document.shape.FlagShape;
 import org.holewise.document.shape.ListShape;
 import org.holewise.document.shape.Member;
+import org.holewise.document.shape.NumberShape;
 import org.holewise.document.shape.Problem;
 import org.holewise.document.shape.Problems;
+import org.holewise.document.shape.QuantityShape;
 import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.TextShape;
 import org.holewise.document.shape.Values;
 import org.holewise.engine.exercise.Measure;
-import org.holewise.engine.exercise.Measure.Amps;
-import org.holewise.engine.exercise.Measure.Joined;
-import org.holewise.engine.exercise.Measure.Ohms;
-import org.holewise.engine.exercise.Measure.Seen;
-import org.holewise.engine.exercise.Measure.Volts;
+import org.holewise.engine.exercise.Occasion;
 import org.holewise.engine.exercise.Probe;
 import org.holewise.engine.part.Pin;
+import org.holewise.engine.quantity.Unit;
 
 /**
- * The members of a reading that say what is measured and where. An exercise measures at pins; what
- * was asked for besides may be measured at holes too.
+ * The members of a reading that say what is measured, where and when. An exercise measures at pins;
+ * what was asked for besides may be measured at holes too.
  */
 record Measures(
     Member<List<Spotted<Probe>>> volts,
     Member<Pin> amps,
     Member<List<Spotted<Probe>>> ohms,
     Member<List<Spotted<Probe>>> joined,
+    Member<List<Spotted<Probe>>> drop,
+    Member<List<Spotted<Probe>>> acvolts,
+    Member<List<Spotted<Probe>>> peak,
+    RatioShape ends,
+    Member<Values> ratio,
+    Member<Pin> frequency,
+    Member<Pin> level,
     Member<String> seen,
     Member<Boolean> alone) {
 
   /** Kinds of readings, in the order of the format. */
-  static final List<String> KINDS = List.of("volts", "amps", "ohms", "joined", "seen");
-
-  /** What the format knows and this engine does not measure yet. */
-  static final List<String> LATER =
-      List.of("drop", "acvolts", "peak", "ratio", "frequency", "level", "after");
+  static final List<String> KINDS =
+      List.of(
+          "volts",
+          "amps",
+          "ohms",
+          "joined",
+          "drop",
+          "acvolts",
+          "peak",
+          "ratio",
+          "frequency",
+          "level",
+          "seen");
 
   static final Measures AT_PINS = at(Words.AT_PIN);
   static final Measures ANYWHERE = at(Words.ANYWHERE);
 
+  static final Member<String> WHEN =
+      Member.optional("when", TextShape.line(40), "Name of a condition; the first if left out.");
+  static final Member<Object> HERTZ =
+      Member.optional(
+          "hertz",
+          new QuantityShape(Unit.HERTZ, 1e-3, 1e9, List.of()),
+          "What the generator is set to for it (Hz).");
+  static final Member<Double> AFTER =
+      Member.optional(
+              "after",
+              new NumberShape(0, 10_000, true),
+              "How many pulses of the condition's clock come before it.")
+          .otherwise(0);
+
   private static Measures at(TextShape<Probe> probe) {
     var points = new ListShape<>(probe, 2, 2, true);
+    var ends = new RatioShape(probe);
     return new Measures(
         Member.optional("volts", points, "DC voltage between two points, red lead first (V)."),
         Member.optional("amps", Words.ITS_PIN, "DC current into a pin, meter in series (A)."),
         Member.optional("ohms", points, "Resistance between two points, supply off (Ω)."),
         Member.optional("joined", points, "Buzzer between two points, supply off: yes or no."),
+        Member.optional("drop", points, "Diode test from anode to cathode, supply off (V)."),
+        Member.optional("acvolts", points, "AC voltage between two points, rms (V)."),
+        Member.optional("peak", points, "AC voltage between two points, peak to peak (V)."),
+        ends,
+        Member.optional("ratio", ends.whole, "One AC voltage as a multiple of another."),
+        Member.optional("frequency", Words.ITS_PIN, "How often the signal at a pin repeats (Hz)."),
+        Member.optional("level", Words.ITS_PIN, "Logic level at a pin: H or L."),
         Member.optional("seen", Words.REFERENCE, "What a lamp does, by eye: lit, dim or dark."),
         Member.optional("alone", new FlagShape(), "With ohms: the part is out of the board.")
             .beside("ohms")
             .otherwise(false));
   }
 
+  /** All of them, {@link #WHEN} and what belongs to it included. */
   List<Member<?>> members() {
-    return List.of(volts, amps, ohms, joined, seen, alone);
+    return List.of(
+        volts, amps, ohms, joined, drop, acvolts, peak, ratio, frequency, level, seen, alone, WHEN,
+        HERTZ, AFTER);
   }
 
-  /** The measure of a reading; empty where none could be read. */
-  Optional<Measure> measure(Values reading) {
-    boolean out = reading.get(alone, false);
-    return Optional.<Measure>empty()
-        .or(() -> pair(reading, volts).map(p -> new Volts(p.get(0), p.get(1))))
-        .or(() -> reading.get(amps).map(Amps::new))
-        .or(() -> pair(reading, ohms).map(p -> new Ohms(p.get(0), p.get(1), out)))
-        .or(() -> pair(reading, joined).map(p -> new Joined(p.get(0), p.get(1))))
-        .or(() -> reading.get(seen).map(Seen::new));
+  private List<Member<List<Spotted<Probe>>>> pairs() {
+    return List.of(volts, ohms, joined, drop, acvolts, peak);
   }
 
-  private static Optional<List<Probe>> pair(Values reading, Member<List<Spotted<Probe>>> member) {
+  private List<Member<Pin>> pins() {
+    return List.of(amps, frequency, level);
+  }
+
+  /**
+   * The measure of a reading; empty where none could be read.
+   *
+   * @param ground what a voltage of one point is measured against
+   */
+  Optional<Measure> measure(Values reading, Optional<Probe> ground) {
+    return pairs().stream()
+        .flatMap(member -> pair(reading, member, reading.get(alone, false)).stream())
+        .findFirst()
+        .or(() -> reading.get(amps).map(Measure.Amps::new))
+        .or(() -> reading.get(ratio).flatMap(values -> ratio(values, ground)))
+        .or(() -> reading.get(frequency).map(Measure.Frequency::new))
+        .or(() -> reading.get(level).map(Measure.Level::new))
+        .or(() -> reading.get(seen).map(Measure.Seen::new));
+  }
+
+  private static Optional<Measure> pair(
+      Values reading, Member<List<Spotted<Probe>>> member, boolean out) {
     return reading
         .get(member)
         .filter(points -> points.size() == 2)
-        .map(points -> points.stream().map(Spotted::value).toList());
+        .map(points -> measure(member.name(), points.get(0).value(), points.get(1).value(), out));
+  }
+
+  private static Measure measure(String kind, Probe one, Probe other, boolean out) {
+    return switch (kind) {
+      case "volts" -> new Measure.Volts(one, other);
+      case "ohms" -> new Measure.Ohms(one, other, out);
+      case "joined" -> new Measure.Joined(one, other);
+      case "drop" -> new Measure.Drop(one, other);
+      case "acvolts" -> new Measure.AcVolts(one, other);
+      default -> new Measure.Peak(one, other);
+    };
+  }
+
+  private Optional<Measure> ratio(Values ratio, Optional<Probe> ground) {
+    boolean decibel = ratio.get(RatioShape.IN, RatioShape.DECIBEL).equals(RatioShape.DECIBEL);
+    return ratio
+        .get(ends.of)
+        .flatMap(points -> pair(points, ground))
+        .flatMap(
+            of ->
+                ratio
+                    .get(ends.to)
+                    .flatMap(points -> pair(points, ground))
+                    .map(to -> new Measure.Ratio(of, to, decibel)));
+  }
+
+  private static Optional<Measure.Pair> pair(List<Spotted<Probe>> points, Optional<Probe> ground) {
+    if (points.isEmpty()) {
+      return Optional.empty();
+    }
+    Probe red = points.get(0).value();
+    return points.size() == 2
+        ? Optional.of(new Measure.Pair(red, points.get(1).value()))
+        : ground.map(black -> new Measure.Pair(red, black));
+  }
+
+  /** Voltages of a ratio that are said by one point alone, where there is nothing to hold it to. */
+  List<String> groundless(Values reading) {
+    List<String> all = new ArrayList<>();
+    reading
+        .get(ratio)
+        .ifPresent(
+            values -> {
+              for (var member : List.of(ends.of, ends.to)) {
+                values
+                    .get(member)
+                    .filter(points -> points.size() == 1)
+                    .ifPresent(points -> all.add(values.at(member)));
+              }
+            });
+    return all;
+  }
+
+  /**
+   * When a reading is taken.
+   *
+   * @param usual the condition where none is named
+   */
+  static Occasion occasion(Values reading, String usual) {
+    var hertz = reading.get(HERTZ);
+    return new Occasion(
+        reading.get(WHEN, usual),
+        reading.get(AFTER, 0.0).intValue(),
+        hertz.isPresent() ? OptionalDouble.of((Double) hertz.get()) : OptionalDouble.empty());
   }
 
   /** Every point that a reading names, with where it names it. */
   List<Spotted<Probe>> probes(Values reading) {
     List<Spotted<Probe>> all = new ArrayList<>();
-    for (var member : List.of(volts, ohms, joined)) {
-      reading.get(member).ifPresent(all::addAll);
+    pairs().forEach(member -> reading.get(member).ifPresent(all::addAll));
+    reading
+        .get(ratio)
+        .ifPresent(
+            values -> {
+              values.get(ends.of).ifPresent(all::addAll);
+              values.get(ends.to).ifPresent(all::addAll);
+            });
+    for (var member : pins()) {
+      reading
+          .get(member)
+          .ifPresent(pin -> all.add(new Spotted<>(reading.at(member), Probe.at(pin))));
     }
-    reading.get(amps).ifPresent(pin -> all.add(new Spotted<>(reading.at(amps), Probe.at(pin))));
     return all;
   }
 

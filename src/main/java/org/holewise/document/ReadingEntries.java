@@ -1,10 +1,12 @@
 package org.holewise.document;
 
+import java.util.List;
 import java.util.Optional;
 import org.holewise.document.text.Texts;
 import org.holewise.engine.diagnosis.NextReading;
 import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.exercise.Probe;
+import org.holewise.engine.quantity.Unit;
 import org.holewise.engine.reading.Expected;
 import org.holewise.engine.reading.Judged;
 import org.holewise.engine.reading.Shown;
@@ -55,16 +57,9 @@ final class ReadingEntries {
     }
   }
 
-  /** The unit of the reading, whichever of its values is known; empty for a word. */
+  /** The unit of the reading, whichever of its values is known; empty where it has none. */
   private static Optional<String> unit(Judged judged) {
-    Measure measure = judged.reading().measure();
-    if (measure instanceof Measure.Volts) {
-      return Optional.of("V");
-    }
-    if (measure instanceof Measure.Amps) {
-      return Optional.of("A");
-    }
-    return measure instanceof Measure.Ohms ? Optional.of("Ω") : Optional.empty();
+    return judged.reading().measure().unit().map(Unit::symbol).filter(unit -> !unit.isEmpty());
   }
 
   static ObjectNode next(NextReading next, Texts texts) {
@@ -77,23 +72,25 @@ final class ReadingEntries {
   }
 
   private static void put(ObjectNode entry, Measure measure) {
-    if (measure instanceof Measure.Volts m) {
-      pair(entry, "volts", m.red(), m.black());
-    } else if (measure instanceof Measure.Amps m) {
-      entry.put("amps", m.pin().toString());
-    } else if (measure instanceof Measure.Ohms m) {
-      pair(entry, "ohms", m.one(), m.other());
-      if (m.alone()) {
-        entry.put("alone", true);
-      }
-    } else if (measure instanceof Measure.Joined m) {
-      pair(entry, "joined", m.one(), m.other());
+    List<String> points = measure.points().stream().map(Probe::toString).toList();
+    if (measure instanceof Measure.Seen seen) {
+      entry.put("seen", seen.ref());
+    } else if (measure instanceof Measure.Ratio ratio) {
+      var whole = entry.putObject("ratio");
+      list(whole, "of", points.subList(0, 2));
+      list(whole, "to", points.subList(2, 4));
+      whole.put("in", ratio.decibel() ? RatioShape.DECIBEL : "plain");
+    } else if (points.size() == 1) {
+      entry.put(measure.key(), points.get(0));
     } else {
-      entry.put("seen", ((Measure.Seen) measure).ref());
+      list(entry, measure.key(), points);
+    }
+    if (measure instanceof Measure.Ohms ohms && ohms.alone()) {
+      entry.put("alone", true);
     }
   }
 
-  private static void pair(ObjectNode entry, String field, Probe one, Probe other) {
-    entry.putArray(field).add(one.toString()).add(other.toString());
+  private static void list(ObjectNode entry, String field, List<String> words) {
+    words.forEach(entry.putArray(field)::add);
   }
 }

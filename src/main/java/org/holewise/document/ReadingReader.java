@@ -1,10 +1,11 @@
 package org.holewise.document;
 
+import static org.holewise.document.Measures.AFTER;
+import static org.holewise.document.Measures.WHEN;
 import static org.holewise.document.ReadingShape.BAND;
 import static org.holewise.document.ReadingShape.ID;
 import static org.holewise.document.ReadingShape.LABEL;
 import static org.holewise.document.ReadingShape.WEIGHT;
-import static org.holewise.document.ReadingShape.WHEN;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +21,6 @@ import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.exercise.Probe;
 import org.holewise.engine.exercise.Reading;
 import org.holewise.engine.exercise.Reading.Limits;
-import org.holewise.engine.quantity.Unit;
 
 /** Reads the readings of an exercise and checks what they name. */
 final class ReadingReader {
@@ -28,6 +28,7 @@ final class ReadingReader {
 
   private final DeclaredParts parts;
   private final List<String> conditions;
+  private final List<String> clocked;
   private final boolean anyCondition;
   private final Problems problems;
   private final List<String> taken = new ArrayList<>();
@@ -40,6 +41,8 @@ final class ReadingReader {
     this.anyCondition = anyCondition;
     this.parts = parts;
     this.conditions = conditions.stream().map(Condition::name).toList();
+    this.clocked =
+        conditions.stream().filter(c -> c.clock().isPresent()).map(Condition::name).toList();
     this.problems = problems;
   }
 
@@ -50,7 +53,10 @@ final class ReadingReader {
     Measures.AT_PINS.checkAlone(values, problems);
     var seen = Measures.AT_PINS.seen();
     values.get(seen).ifPresent(ref -> parts.checkLamp(ref, values.at(seen)));
-    var measure = Measures.AT_PINS.measure(values);
+    if (parts.ground().isEmpty()) {
+      Measures.AT_PINS.groundless(values).forEach(at -> say(at, "no-generator"));
+    }
+    var measure = Measures.AT_PINS.measure(values, parts.ground());
     var band = measure.flatMap(m -> band(values, m));
     return measure.flatMap(m -> values.get(ID).map(id -> reading(id, values, m, band)));
   }
@@ -60,17 +66,19 @@ final class ReadingReader {
         id,
         values.get(LABEL, id),
         measure,
-        values.get(WHEN, conditions.get(0)),
+        Measures.occasion(values, conditions.get(0)),
         values.get(WEIGHT, 1.0),
         band);
   }
 
   private void checkNames(Values values) {
     values.get(ID).ifPresent(id -> checkId(id, values.at(ID)));
-    values
-        .get(WHEN)
-        .filter(name -> !anyCondition && !conditions.contains(name))
-        .ifPresent(name -> say(values.at(WHEN), "unknown-condition", name, names()));
+    String when = values.get(WHEN, conditions.get(0));
+    if (!anyCondition && !conditions.contains(when)) {
+      say(values.at(WHEN), "unknown-condition", when, names());
+    } else if (!anyCondition && values.get(AFTER, 0.0) > 0 && !clocked.contains(when)) {
+      say(values.at(AFTER), "no-clock", when);
+    }
   }
 
   private void checkId(String id, String at) {
@@ -88,7 +96,7 @@ final class ReadingReader {
 
   private Optional<Limits> band(Values values, Measure measure) {
     var ends = values.get(BAND);
-    var unit = unit(measure);
+    var unit = measure.unit();
     if (ends.isPresent() && unit.isEmpty()) {
       say(values.at(BAND), "band-of-word");
     }
@@ -106,17 +114,6 @@ final class ReadingReader {
 
   private static Optional<Double> end(QuantityShape shape, Place place) {
     return shape.read(place).map(Double.class::cast);
-  }
-
-  /** Empty for what is read as a word. */
-  private static Optional<Unit> unit(Measure measure) {
-    if (measure instanceof Measure.Volts) {
-      return Optional.of(Unit.VOLT);
-    }
-    if (measure instanceof Measure.Amps) {
-      return Optional.of(Unit.AMP);
-    }
-    return measure instanceof Measure.Ohms ? Optional.of(Unit.OHM) : Optional.empty();
   }
 
   private String names() {

@@ -7,7 +7,6 @@ import org.holewise.document.shape.ListShape;
 import org.holewise.document.shape.Member;
 import org.holewise.document.shape.NumberShape;
 import org.holewise.document.shape.Place;
-import org.holewise.document.shape.RecordShape;
 import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.TextShape;
 import org.holewise.document.shape.Values;
@@ -17,8 +16,6 @@ final class ReadingShape {
   static final Member<String> ID = Member.required("id", Words.ID, "Its name in a record.");
   static final Member<String> LABEL =
       Member.optional("label", TextShape.line(80), "What it is called; the id where left out.");
-  static final Member<String> WHEN =
-      Member.optional("when", TextShape.line(40), "Name of a condition; the first if left out.");
   static final Member<Double> WEIGHT =
       Member.optional("weight", new NumberShape(0, 1000, false), "Its share of the marks.")
           .otherwise(1);
@@ -31,8 +28,7 @@ final class ReadingShape {
   static final Member<List<Spotted<Values>>> READINGS =
       Member.optional(
           "readings",
-          new ListShape<>(
-              new RecordShape(members(), Measures.KINDS, Measures.LATER), 0, 100, false),
+          new ListShape<>(NotYet.record(members(), Measures.KINDS), 0, 100, false),
           "The readings to take.");
 
   private ReadingShape() {}
@@ -40,7 +36,7 @@ final class ReadingShape {
   private static List<Member<?>> members() {
     List<Member<?>> members = new ArrayList<>(List.of(ID, LABEL));
     members.addAll(Measures.AT_PINS.members());
-    members.addAll(List.of(WHEN, WEIGHT, BAND));
+    members.addAll(List.of(WEIGHT, BAND));
     return members;
   }
 }

@@ -4,26 +4,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.holewise.document.lines.Statement.ReadsExtra;
 import org.holewise.document.lines.Statement.Silent;
 import org.holewise.document.lines.Statement.Wrong;
 import org.holewise.engine.board.Hole;
-import org.holewise.engine.exercise.Condition;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Measure;
+import org.holewise.engine.exercise.Occasion;
 import org.holewise.engine.exercise.Probe;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
 
 /**
- * Reads {@code [id] kind points value [when condition]}: a reading that was asked for. The
- * condition may also stand before the value; without a value the line is not yet filled in.
+ * Reads {@code [id] kind points value [when condition] [after pulses] [at frequency]}: a reading
+ * that was asked for. The occasion may also stand before the value; without a value the line is not
+ * yet filled in.
  */
 final class ExtraReader {
   private static final List<String> KINDS = List.of("volts", "amps", "ohms", "joined", "seen");
-  private static final Pattern WHEN =
-      Pattern.compile("^(.*)\\swhen\\s+(\\S+)(.*)$", Pattern.CASE_INSENSITIVE);
+  private static final List<String> AT_A_LEAD = List.of("amps", "frequency", "level");
 
   private final Exercise exercise;
 
@@ -32,17 +31,12 @@ final class ExtraReader {
   }
 
   Statement read(String text) {
-    String when = exercise.conditions().get(0).name();
-    var said = WHEN.matcher(text);
-    if (said.matches()) {
-      var condition = LineReader.named(said.group(2), exercise.conditions(), Condition::name);
-      if (condition.isEmpty()) {
-        return Wrong.of("unknown-condition", said.group(2), conditions());
-      }
-      when = condition.get().name();
-      text = said.group(1) + said.group(3);
+    var occasion = new OccasionReader(exercise, text);
+    Occasion when = occasion.read();
+    if (occasion.wrong().isPresent()) {
+      return occasion.wrong().get();
     }
-    var words = new ArrayList<>(List.of(text.strip().split("\\s+")));
+    var words = new ArrayList<>(List.of(occasion.rest().strip().split("\\s+")));
     String id = KINDS.contains(words.get(0).toLowerCase(Locale.ROOT)) ? "" : words.remove(0);
     if (words.isEmpty() || !KINDS.contains(words.get(0).toLowerCase(Locale.ROOT))) {
       return Wrong.of("extra-kind", String.join(", ", KINDS));
@@ -50,49 +44,78 @@ final class ExtraReader {
     return read(id, words, when);
   }
 
-  private Statement read(String id, List<String> words, String when) {
+  private Statement read(String id, List<String> words, Occasion when) {
     String kind = words.remove(0).toLowerCase(Locale.ROOT);
     boolean alone = kind.equals("ohms") && words.removeIf(word -> word.equalsIgnoreCase("alone"));
-    int points = kind.equals("amps") || kind.equals("seen") ? 1 : 2;
+    int points = points(kind);
     if (words.size() < points) {
       return Wrong.of("extra-points", kind, String.valueOf(points));
     }
     for (String word : words.subList(0, points)) {
       if (!known(kind, word)) {
         return Wrong.of(
-            kind.equals("amps") ? "no-lead" : kind.equals("seen") ? "no-part" : "no-point",
+            AT_A_LEAD.contains(kind) ? "no-lead" : kind.equals("seen") ? "no-part" : "no-point",
             word,
             String.join(", ", exercise.parts().stream().map(Part::ref).toList()));
       }
     }
+    boolean plain = kind.equals("ratio") && scale(words, points);
     String value = String.join(" ", words.subList(points, words.size()));
     return value.isEmpty()
         ? new Silent()
-        : new ReadsExtra(id, measure(kind, words, alone), when, value);
+        : new ReadsExtra(id, measure(kind, words, alone, plain), when, value);
+  }
+
+  private static int points(String kind) {
+    return switch (kind) {
+      case "seen", "amps", "frequency", "level" -> 1;
+      case "ratio" -> 4;
+      default -> 2;
+    };
+  }
+
+  /** Takes the scale of a ratio out of the words; whether it is plain. */
+  private static boolean scale(List<String> words, int at) {
+    String word = words.size() > at ? words.get(at).toLowerCase(Locale.ROOT) : "";
+    if (word.equals("db") || word.equals("plain")) {
+      words.remove(at);
+    }
+    return word.equals("plain");
   }
 
   private boolean known(String kind, String word) {
     return switch (kind) {
       case "seen" -> part(word).isPresent();
-      case "amps" -> pin(word).isPresent();
+      case "amps", "frequency", "level" -> pin(word).isPresent();
       default -> probe(word).isPresent();
     };
   }
 
-  private Measure measure(String kind, List<String> words, boolean alone) {
+  private Measure measure(String kind, List<String> words, boolean alone, boolean plain) {
     return switch (kind) {
       case "seen" -> new Measure.Seen(part(words.get(0)).orElseThrow().ref());
       case "amps" -> new Measure.Amps(pin(words.get(0)).orElseThrow());
+      case "frequency" -> new Measure.Frequency(pin(words.get(0)).orElseThrow());
+      case "level" -> new Measure.Level(pin(words.get(0)).orElseThrow());
+      case "ratio" -> new Measure.Ratio(pair(words, 0), pair(words, 2), !plain);
       default -> {
         Probe one = probe(words.get(0)).orElseThrow();
         Probe other = probe(words.get(1)).orElseThrow();
         yield switch (kind) {
           case "ohms" -> new Measure.Ohms(one, other, alone);
           case "joined" -> new Measure.Joined(one, other);
+          case "drop" -> new Measure.Drop(one, other);
+          case "acvolts" -> new Measure.AcVolts(one, other);
+          case "peak" -> new Measure.Peak(one, other);
           default -> new Measure.Volts(one, other);
         };
       }
     };
+  }
+
+  private Measure.Pair pair(List<String> words, int from) {
+    return new Measure.Pair(
+        probe(words.get(from)).orElseThrow(), probe(words.get(from + 1)).orElseThrow());
   }
 
   private Optional<Probe> probe(String word) {
@@ -109,9 +132,5 @@ final class ExtraReader {
             pin ->
                 part(pin.ref())
                     .flatMap(part -> LineReader.named(pin.name(), part.pins(), Pin::name)));
-  }
-
-  private String conditions() {
-    return String.join(", ", exercise.conditions().stream().map(Condition::name).toList());
   }
 }

@@ -95,7 +95,7 @@ final class Gathering {
     } else if (statement instanceof ReadsExtra x) {
       places.put("/build/extra/" + extra.size(), number);
       String id = x.id().isEmpty() ? "x" + (extra.size() + 1) : x.id();
-      extra.add(new Extra(id, x.measure(), x.when(), Written.text(x.text())));
+      extra.add(new Extra(id, x.measure(), x.occasion(), Written.text(x.text())));
     } else if (statement instanceof OnBoard b) {
       places.put("/build/board", number);
       board = b.board();

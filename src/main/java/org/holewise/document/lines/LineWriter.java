@@ -88,7 +88,7 @@ final class LineWriter {
     String text = text(extra.value(), extra.measure());
     boolean said =
         extra.when().equals(exercise.conditions().get(0).name()) && !text.contains("when");
-    String when = said ? "" : " when " + extra.when();
+    String when = (said ? "" : " when " + extra.when()) + Measures.written(extra.occasion());
     lines.add(("extra " + id + measure + " " + text).strip() + when);
   }
 

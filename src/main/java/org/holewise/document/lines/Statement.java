@@ -7,6 +7,7 @@ import org.holewise.engine.board.BoardModel;
 import org.holewise.engine.board.Hole;
 import org.holewise.engine.board.Link;
 import org.holewise.engine.exercise.Measure;
+import org.holewise.engine.exercise.Occasion;
 
 /** What one typed line says. */
 sealed interface Statement {
@@ -22,7 +23,8 @@ sealed interface Statement {
   record Reads(String id, String text) implements Statement {}
 
   /** {@code id} is empty where the line gave none. */
-  record ReadsExtra(String id, Measure measure, String when, String text) implements Statement {}
+  record ReadsExtra(String id, Measure measure, Occasion occasion, String text)
+      implements Statement {}
 
   record OnBoard(BoardModel board) implements Statement {}
 

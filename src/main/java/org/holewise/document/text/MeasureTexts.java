@@ -26,20 +26,20 @@ final class MeasureTexts {
   }
 
   String of(Measure measure) {
-    if (measure instanceof Measure.Volts m) {
-      return messages.say("next.volts", point(m.red()), point(m.black()));
+    if (measure instanceof Measure.Seen seen) {
+      return messages.say("next.seen", seen.ref());
     }
-    if (measure instanceof Measure.Amps m) {
-      return messages.say("next.amps", names.lead(m.pin()));
+    if (measure instanceof Measure.Ohms m && m.alone() && m.one() instanceof Probe.AtPin at) {
+      return messages.say("next.ohms.alone", at.pin().ref());
     }
-    if (measure instanceof Measure.Ohms m) {
-      return m.alone() && m.one() instanceof Probe.AtPin at
-          ? messages.say("next.ohms.alone", at.pin().ref())
-          : messages.say("next.ohms", point(m.one()), point(m.other()));
-    }
-    return measure instanceof Measure.Joined m
-        ? messages.say("next.joined", point(m.one()), point(m.other()))
-        : messages.say("next.seen", ((Measure.Seen) measure).ref());
+    boolean lead = measure instanceof Measure.Amps;
+    Object[] points =
+        measure.points().stream().map(point -> lead ? lead(point) : point(point)).toArray();
+    return messages.say("next." + measure.key(), points);
+  }
+
+  private String lead(Probe probe) {
+    return probe instanceof Probe.AtPin at ? names.lead(at.pin()) : point(probe);
   }
 
   private String point(Probe probe) {

@@ -44,6 +44,11 @@ public record Exercise(
     return conditions.stream().filter(c -> c.name().equals(name)).findFirst().orElseThrow();
   }
 
+  /** The condition of an occasion, so many pulses later and at its frequency. */
+  public Condition condition(Occasion occasion) {
+    return condition(occasion.when()).on(occasion);
+  }
+
   /** The parts as they stand in a condition: its settings put in. */
   public List<Part> partsIn(Condition condition) {
     return parts.stream()

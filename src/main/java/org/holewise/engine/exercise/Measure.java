@@ -1,22 +1,221 @@
 package org.holewise.engine.exercise;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.holewise.engine.part.Pin;
+import org.holewise.engine.quantity.Unit;
 
 /** What is measured and where. */
 public sealed interface Measure {
 
+  /** Its kind as documents and typed lines have it, such as {@code volts}. */
+  String key();
+
+  /** What it is read in; empty for what is read as a word. */
+  Optional<Unit> unit();
+
+  /** The points that the instrument touches, in the order written; none for what is seen. */
+  List<Probe> points();
+
   /** DC voltage, red lead first (V). */
-  record Volts(Probe red, Probe black) implements Measure {}
+  record Volts(Probe red, Probe black) implements Measure {
+    @Override
+    public String key() {
+      return "volts";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.of(Unit.VOLT);
+    }
+
+    @Override
+    public List<Probe> points() {
+      return List.of(red, black);
+    }
+  }
 
   /** DC current into a pin, the meter in series at it (A). */
-  record Amps(Pin pin) implements Measure {}
+  record Amps(Pin pin) implements Measure {
+    @Override
+    public String key() {
+      return "amps";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.of(Unit.AMP);
+    }
+
+    @Override
+    public List<Probe> points() {
+      return List.of(Probe.at(pin));
+    }
+  }
 
   /** Resistance, the supply off (Ω); {@code alone}: the part out of the board. */
-  record Ohms(Probe one, Probe other, boolean alone) implements Measure {}
+  record Ohms(Probe one, Probe other, boolean alone) implements Measure {
+    @Override
+    public String key() {
+      return "ohms";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.of(Unit.OHM);
+    }
+
+    @Override
+    public List<Probe> points() {
+      return List.of(one, other);
+    }
+  }
 
   /** The buzzer: whether two points are joined, the supply off. */
-  record Joined(Probe one, Probe other) implements Measure {}
+  record Joined(Probe one, Probe other) implements Measure {
+    @Override
+    public String key() {
+      return "joined";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.empty();
+    }
+
+    @Override
+    public List<Probe> points() {
+      return List.of(one, other);
+    }
+  }
+
+  /** The diode test: what a test current drops from {@code a} to {@code k}, the supply off (V). */
+  record Drop(Probe a, Probe k) implements Measure {
+    @Override
+    public String key() {
+      return "drop";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.of(Unit.VOLT);
+    }
+
+    @Override
+    public List<Probe> points() {
+      return List.of(a, k);
+    }
+  }
+
+  /** AC voltage, its root mean square (V). */
+  record AcVolts(Probe red, Probe black) implements Measure {
+    @Override
+    public String key() {
+      return "acvolts";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.of(Unit.VOLT);
+    }
+
+    @Override
+    public List<Probe> points() {
+      return List.of(red, black);
+    }
+  }
+
+  /** AC voltage from peak to peak, as a scope shows it (V). */
+  record Peak(Probe tip, Probe clip) implements Measure {
+    @Override
+    public String key() {
+      return "peak";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.of(Unit.VOLT);
+    }
+
+    @Override
+    public List<Probe> points() {
+      return List.of(tip, clip);
+    }
+  }
+
+  /** One AC voltage as a multiple of another, in decibels or plain. */
+  record Ratio(Pair of, Pair to, boolean decibel) implements Measure {
+    @Override
+    public String key() {
+      return "ratio";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.of(decibel ? Unit.DECIBEL : Unit.COUNT);
+    }
+
+    @Override
+    public List<Probe> points() {
+      return Stream.of(of, to).flatMap(pair -> Stream.of(pair.red(), pair.black())).toList();
+    }
+  }
+
+  /** Two points between which there is a voltage, red lead first. */
+  record Pair(Probe red, Probe black) {}
+
+  /** How often a signal repeats (Hz). */
+  record Frequency(Pin pin) implements Measure {
+    @Override
+    public String key() {
+      return "frequency";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.of(Unit.HERTZ);
+    }
+
+    @Override
+    public List<Probe> points() {
+      return List.of(Probe.at(pin));
+    }
+  }
+
+  /** A logic level: {@code H} or {@code L}. */
+  record Level(Pin pin) implements Measure {
+    @Override
+    public String key() {
+      return "level";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.empty();
+    }
+
+    @Override
+    public List<Probe> points() {
+      return List.of(Probe.at(pin));
+    }
+  }
 
   /** What a lamp does, by eye. */
-  record Seen(String ref) implements Measure {}
+  record Seen(String ref) implements Measure {
+    @Override
+    public String key() {
+      return "seen";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.empty();
+    }
+
+    @Override
+    public List<Probe> points() {
+      return List.of();
+    }
+  }
 }

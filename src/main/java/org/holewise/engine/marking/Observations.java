@@ -7,6 +7,7 @@ import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Extra;
 import org.holewise.engine.exercise.Measure;
+import org.holewise.engine.exercise.Occasion;
 import org.holewise.engine.exercise.Reading;
 import org.holewise.engine.exercise.Written;
 import org.holewise.engine.reading.Meter;
@@ -28,16 +29,16 @@ final class Observations {
     for (Reading reading : exercise.readings()) {
       Written written = record.readings().get(reading.id());
       if (written != null) {
-        observations.add(reading.id(), reading.measure(), reading.when(), written);
+        observations.add(reading.id(), reading.measure(), reading.occasion(), written);
       }
     }
     for (Extra extra : record.extra()) {
-      observations.add(extra.id(), extra.measure(), extra.when(), extra.value());
+      observations.add(extra.id(), extra.measure(), extra.occasion(), extra.value());
     }
     return observations.all;
   }
 
-  private void add(String id, Measure measure, String when, Written written) {
+  private void add(String id, Measure measure, Occasion occasion, Written written) {
     Taken taken = Taken.of(measure, written, meter);
     taken
         .shown()
@@ -47,7 +48,7 @@ final class Observations {
                     new Observation(
                         id,
                         measure,
-                        exercise.condition(when),
+                        exercise.condition(occasion),
                         shown,
                         taken.coarser(measure, meter))));
   }

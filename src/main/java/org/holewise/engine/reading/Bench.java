@@ -21,7 +21,10 @@ public final class Bench {
   private final Assembly assembly;
   private final @Nullable Bench near;
   private final double[] values;
-  private final Map<String, State> states = new LinkedHashMap<>();
+  private final Map<Key, State> states = new LinkedHashMap<>();
+
+  /** What a circuit at rest depends on; a generator's frequency is not of it. */
+  private record Key(String condition, int after) {}
 
   /** A condition's circuit, and its outcome once somebody asked. */
   private static final class State {
@@ -94,11 +97,12 @@ public final class Bench {
   }
 
   private State state(Condition condition) {
-    State known = states.get(condition.name());
+    var key = new Key(condition.name(), condition.after());
+    State known = states.get(key);
     if (known == null) {
       Circuit circuit = unsolved(condition);
       known = new State(values.length > 0 ? circuit.at(values) : circuit);
-      states.put(condition.name(), known);
+      states.put(key, known);
     }
     return known;
   }

@@ -63,7 +63,7 @@ public final class Judge {
     for (Reading reading : exercise.readings()) {
       boolean supply = Supplies.measuredBy(reading, exercise, assembly.netlist()).isPresent();
       (supply ? alone : knowing)
-          .expected(reading.measure(), exercise.condition(reading.when()))
+          .expected(reading.measure(), exercise.condition(reading.occasion()))
           .ifPresent(expected -> all.put(reading.id(), expected));
     }
     return all;

@@ -56,7 +56,7 @@ final class Supplies {
       var shown = what.shown();
       if (ref.isPresent() && shown.isPresent() && shown.get() instanceof Shown.Amount amount) {
         instrument
-            .read(bench, reading.measure(), exercise.condition(reading.when()))
+            .read(bench, reading.measure(), exercise.condition(reading.occasion()))
             .ifPresent(
                 forecast -> {
                   forecasts.add(forecast);

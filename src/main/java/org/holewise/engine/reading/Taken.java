@@ -1,7 +1,6 @@
 package org.holewise.engine.reading;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.exercise.Written;
@@ -19,6 +18,7 @@ import org.holewise.engine.quantity.Unit;
 public record Taken(Optional<Shown> shown, Optional<Parsed.Why> unreadable, double step) {
   private static final List<String> LAMP = List.of("lit", "dim", "dark", "flickering", "hot");
   private static final List<String> BUZZER = List.of("yes", "no");
+  private static final List<String> LEVEL = List.of("H", "L");
 
   static final Taken MISSING = new Taken(Optional.empty(), Optional.empty(), 0);
 
@@ -31,6 +31,9 @@ public record Taken(Optional<Shown> shown, Optional<Parsed.Why> unreadable, doub
     }
     if (measure instanceof Measure.Joined) {
       return word(written.text(), BUZZER);
+    }
+    if (measure instanceof Measure.Level) {
+      return word(written.text(), LEVEL);
     }
     Function function = function(measure);
     if (written.si().isPresent()) {
@@ -74,11 +77,15 @@ public record Taken(Optional<Shown> shown, Optional<Parsed.Why> unreadable, doub
   }
 
   private static Taken word(String text, List<String> known) {
-    String word = text.strip().toLowerCase(Locale.ROOT);
+    String word = text.strip();
     if (word.isEmpty()) {
       return MISSING;
     }
-    return known.contains(word) ? got(new Shown.Word(word)) : cannot(Parsed.Why.NOT_A_WORD);
+    return known.stream()
+        .filter(word::equalsIgnoreCase)
+        .findFirst()
+        .map(one -> got(new Shown.Word(one)))
+        .orElseGet(() -> cannot(Parsed.Why.NOT_A_WORD));
   }
 
   private static Taken got(Shown shown) {

@@ -12,6 +12,7 @@ import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.exercise.Reading;
 import org.holewise.engine.part.Part;
+import org.holewise.engine.quantity.Unit;
 import org.holewise.school.bench.BenchPage.FieldView;
 import org.holewise.school.bench.BenchPage.Fields;
 import org.holewise.school.bench.BenchPage.Note;
@@ -46,7 +47,8 @@ record EntryFields(
   private static final Map<Class<? extends Measure>, List<String>> WORDS =
       Map.of(
           Measure.Seen.class, List.of("lit", "dim", "dark", "flickering"),
-          Measure.Joined.class, List.of("yes", "no"));
+          Measure.Joined.class, List.of("yes", "no"),
+          Measure.Level.class, List.of("H", "L"));
 
   List<PartFields> parts() {
     return exercise.parts().stream().map(this::part).toList();
@@ -187,12 +189,6 @@ record EntryFields(
   }
 
   private static String unit(Measure measure) {
-    if (measure instanceof Measure.Volts) {
-      return "V";
-    }
-    if (measure instanceof Measure.Amps) {
-      return "mA";
-    }
-    return measure instanceof Measure.Ohms ? "Ω" : "";
+    return measure instanceof Measure.Amps ? "mA" : measure.unit().map(Unit::symbol).orElse("");
   }
 }

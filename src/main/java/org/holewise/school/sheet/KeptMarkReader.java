@@ -111,21 +111,40 @@ final class KeptMarkReader {
   }
 
   private static Measure measure(Entry entry) {
-    if (entry.has("volts")) {
-      return new Measure.Volts(probe(entry, "volts", 0), probe(entry, "volts", 1));
+    for (String kind : List.of("volts", "ohms", "joined", "drop", "acvolts", "peak")) {
+      if (entry.has(kind)) {
+        return measure(kind, pair(entry, kind), entry.flag("alone"));
+      }
     }
-    if (entry.has("ohms")) {
-      return new Measure.Ohms(
-          probe(entry, "ohms", 0), probe(entry, "ohms", 1), entry.flag("alone"));
+    if (entry.has("ratio")) {
+      Entry ratio = entry.in("ratio");
+      return new Measure.Ratio(
+          pair(ratio, "of"), pair(ratio, "to"), !ratio.text("in").equals("plain"));
     }
-    if (entry.has("joined")) {
-      return new Measure.Joined(probe(entry, "joined", 0), probe(entry, "joined", 1));
-    }
-    return entry
-        .word("amps")
-        .flatMap(Pin::read)
+    return pin(entry, "amps")
         .<Measure>map(Measure.Amps::new)
+        .or(() -> pin(entry, "frequency").map(Measure.Frequency::new))
+        .or(() -> pin(entry, "level").map(Measure.Level::new))
         .orElseGet(() -> new Measure.Seen(entry.text("seen")));
+  }
+
+  private static Measure measure(String kind, Measure.Pair at, boolean alone) {
+    return switch (kind) {
+      case "ohms" -> new Measure.Ohms(at.red(), at.black(), alone);
+      case "joined" -> new Measure.Joined(at.red(), at.black());
+      case "drop" -> new Measure.Drop(at.red(), at.black());
+      case "acvolts" -> new Measure.AcVolts(at.red(), at.black());
+      case "peak" -> new Measure.Peak(at.red(), at.black());
+      default -> new Measure.Volts(at.red(), at.black());
+    };
+  }
+
+  private static Optional<Pin> pin(Entry entry, String kind) {
+    return entry.word(kind).flatMap(Pin::read);
+  }
+
+  private static Measure.Pair pair(Entry entry, String field) {
+    return new Measure.Pair(probe(entry, field, 0), probe(entry, field, 1));
   }
 
   private static Probe probe(Entry entry, String field, int end) {

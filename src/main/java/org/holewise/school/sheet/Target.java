@@ -28,7 +28,7 @@ record Target(
 
   /** Whether to name the points of a reading would tell the place, where only the part is named. */
   boolean toldBy(Measure measure) {
-    return !holes.equals(around) && points(measure).stream().anyMatch(this::at);
+    return !holes.equals(around) && measure.points().stream().anyMatch(this::at);
   }
 
   private boolean at(Probe point) {
@@ -37,19 +37,6 @@ record Target(
     }
     Pin pin = ((Probe.AtPin) point).pin();
     return place instanceof Place.OfLead lead && lead.pin().equals(pin);
-  }
-
-  private static List<Probe> points(Measure measure) {
-    if (measure instanceof Measure.Volts m) {
-      return List.of(m.red(), m.black());
-    }
-    if (measure instanceof Measure.Ohms m) {
-      return List.of(m.one(), m.other());
-    }
-    if (measure instanceof Measure.Joined m) {
-      return List.of(m.one(), m.other());
-    }
-    return measure instanceof Measure.Amps m ? List.of(Probe.at(m.pin())) : List.of();
   }
 
   /** The key of the sentence that names it and nothing more. */

@@ -165,7 +165,7 @@ class MetamorphicTest {
   private static org.holewise.engine.exercise.Reading renamed(
       org.holewise.engine.exercise.Reading r) {
     return new org.holewise.engine.exercise.Reading(
-        r.id(), r.label(), renamed(r.measure()), r.when(), r.weight(), r.band());
+        r.id(), r.label(), renamed(r.measure()), r.occasion(), r.weight(), r.band());
   }
 
   private static org.holewise.engine.exercise.Measure renamed(

@@ -121,7 +121,7 @@ final class Samples {
     for (var reading : exercise.readings()) {
       var forecast =
           new Instrument(meter)
-              .read(bench, reading.measure(), exercise.condition(reading.when()))
+              .read(bench, reading.measure(), exercise.condition(reading.occasion()))
               .orElseThrow();
       if (forecast.shown(meter) instanceof Shown.Word word) {
         texts.put(reading.id(), word.word());

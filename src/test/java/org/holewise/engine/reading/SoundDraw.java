@@ -45,7 +45,7 @@ public final class SoundDraw {
     for (Reading reading : assembly.exercise().readings()) {
       Forecast forecast =
           instrument
-              .read(bench, reading.measure(), assembly.exercise().condition(reading.when()))
+              .read(bench, reading.measure(), assembly.exercise().condition(reading.occasion()))
               .orElseThrow();
       double digits = 2 * random.nextDouble() - 1;
       if (forecast.shown(meter) instanceof Shown.Amount) {
