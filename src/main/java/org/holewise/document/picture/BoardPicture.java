@@ -62,7 +62,43 @@ public record BoardPicture(
    * @param baseline from the upper edge of the drawing (px)
    * @param leader path of a thin line to what it names; empty where it stands beside it
    */
-  public record Label(String text, String style, Box extent, double baseline, String leader) {}
+  public record Label(String text, String style, Box extent, double baseline, String leader) {
+
+    /** Whether it stands on a ground of its own, for it may stand on holes. */
+    public boolean grounded() {
+      return style.equals("part") || style.equals("link") || style.equals("pin");
+    }
+  }
+
+  /** The free holes as one path of dots: a board has hundreds, and a page writes them at once. */
+  public String freeDots() {
+    return dots(false);
+  }
+
+  /** The holes with a lead or link in them, likewise. */
+  public String usedDots() {
+    return dots(true);
+  }
+
+  private String dots(boolean used) {
+    var pen = Pen.plain();
+    holes.stream()
+        .filter(dot -> dot.used() == used)
+        .map(Dot::at)
+        .forEach(at -> pen.move(at.x(), at.y()).line(at.x(), at.y()));
+    return pen.path();
+  }
+
+  /** The middle lines of all strips as one path, to be drawn as broad as a strip. */
+  public String stripLines() {
+    var pen = Pen.plain();
+    for (Box strip : strips) {
+      double edge = Math.min(strip.width(), strip.height()) / 2;
+      pen.move(strip.x() + edge, strip.y() + edge)
+          .line(strip.x() + strip.width() - edge, strip.y() + strip.height() - edge);
+    }
+    return pen.path();
+  }
 
   /** Draws the used columns with a margin, or the whole board. */
   public static BoardPicture of(

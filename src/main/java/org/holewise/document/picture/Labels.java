@@ -1,9 +1,8 @@
 package org.holewise.document.picture;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
 import org.holewise.document.picture.BoardPicture.Label;
 
 /**
@@ -73,26 +72,49 @@ final class Labels {
   /** A text beside what covers {@code named}. */
   void beside(String text, String style, Box named) {
     Box size = Style.of(style).around(named.centre(), text);
-    places(named, size)
-        .filter(box -> box.inside(frame) && labels.stream().allMatch(l -> clear(l, box)))
-        .min(Comparator.comparingDouble(box -> cost(box, named)))
+    best(places(named, size), named)
         .ifPresent(box -> put(text, style, box, leader(box, named)));
+  }
+
+  /** The first of the cheapest free places; one that is far away need not be looked at closely. */
+  private Optional<Box> best(List<Box> places, Box named) {
+    Optional<Box> best = Optional.empty();
+    double least = Double.POSITIVE_INFINITY;
+    for (Box box : places) {
+      double cost = 4 * apart(box, named);
+      if (cost < least && box.inside(frame) && free(box)) {
+        cost += covered(box);
+        if (cost < least) {
+          least = cost;
+          best = Optional.of(box);
+        }
+      }
+    }
+    return best;
   }
 
   List<Label> placed() {
     return List.copyOf(labels);
   }
 
-  private static boolean clear(Label label, Box box) {
-    return label.extent().shared(box) == 0;
+  private boolean free(Box box) {
+    for (Label label : labels) {
+      if (label.extent().shared(box) > 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
-  private double cost(Box box, Box named) {
-    double covered = avoided.stream().mapToDouble(other -> other.shared(box)).sum();
-    return covered + 4 * apart(box, named);
+  private double covered(Box box) {
+    double covered = 0;
+    for (Box other : avoided) {
+      covered += other.shared(box);
+    }
+    return covered;
   }
 
-  private static Stream<Box> places(Box named, Box size) {
+  private static List<Box> places(Box named, Box size) {
     var places = new ArrayList<Box>();
     for (int ring = 0; ring < RINGS; ring++) {
       double dx = (named.width() + size.width()) / 2 + 1 + ring * STEP;
@@ -102,7 +124,7 @@ final class Labels {
         places.add(Box.around(at, size.width(), size.height()));
       }
     }
-    return places.stream();
+    return places;
   }
 
   /** The distance between two boxes; 0 where they touch. */

@@ -1,7 +1,5 @@
 package org.holewise.document.picture;
 
-import java.util.Locale;
-
 /**
  * Writes the {@code d} of an SVG path in a frame of its own: moved to a spot and turned so that its
  * x axis runs along a direction.
@@ -99,11 +97,11 @@ final class Pen {
     return path.toString();
   }
 
+  /** To a tenth of a pixel, without a point where it is whole. */
   static String number(double px) {
-    String text = String.format(Locale.ROOT, "%.1f", px);
-    return text.endsWith(".0")
-        ? text.substring(0, text.length() - 2).replaceFirst("^-0$", "0")
-        : text;
+    double tenths = Spot.tenths(px);
+    long whole = (long) tenths;
+    return whole == tenths ? Long.toString(whole) : Double.toString(tenths);
   }
 
   private Pen put(String command, Spot to) {
