@@ -72,8 +72,7 @@ final class Labels {
   /** A text beside what covers {@code named}. */
   void beside(String text, String style, Box named) {
     Box size = Style.of(style).around(named.centre(), text);
-    best(places(named, size), named)
-        .ifPresent(box -> put(text, style, box, leader(box, named)));
+    best(places(named, size), named).ifPresent(box -> put(text, style, box, leader(box, named)));
   }
 
   /** The first of the cheapest free places; one that is far away need not be looked at closely. */
