@@ -3,59 +3,23 @@ package org.holewise.school.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
-import org.holewise.running.RunningSchool;
 import org.holewise.running.Visitor;
 import org.holewise.school.handin.DraftEntry;
 import org.holewise.school.handin.HelpCalls;
 import org.holewise.school.handin.Looks;
-import org.holewise.school.session.Bench;
 import org.holewise.school.session.Benches;
 import org.holewise.school.session.HintStep;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The working page of a bench, used as a browser without scripts uses it. */
-@TestInstance(Lifecycle.PER_CLASS)
-class BenchPageIT {
+class BenchPageIT extends AtBench {
 
   private static final int TWINS = 6;
-
-  @TempDir private static Path data;
-
-  private RunningSchool school;
-  private Lesson lesson;
-  private Bench bench;
-  private String path;
-  private Visitor wren;
-
-  @BeforeAll
-  void start() {
-    school = RunningSchool.plain(data);
-  }
-
-  @AfterAll
-  void close() {
-    school.close();
-  }
-
-  @BeforeEach
-  void atABench() {
-    lesson = new Lesson(school, HintStep.PLACE, false);
-    bench = lesson.at(1, lesson.wren);
-    path = "/bench/" + bench.id();
-    wren = lesson.in(lesson.wren);
-  }
 
   @Test
   void isThereForWhoWorksThereAlone() {

@@ -2,72 +2,14 @@ package org.holewise.school.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Pattern;
-import org.holewise.running.RunningSchool;
-import org.holewise.running.Visitor;
 import org.holewise.school.handin.Answers;
-import org.holewise.school.session.Bench;
-import org.holewise.school.session.HintStep;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever is sent to a bench, the answer says what is wrong with it, and the server goes on. */
-@TestInstance(Lifecycle.PER_CLASS)
-class OddInputIT {
+class OddInputIT extends AtBench {
 
-  private static final Pattern TOKEN = Pattern.compile("name=\"csrf\" content=\"([^\"]+)\"");
   private static final int MEGABYTE = 1024 * 1024;
-
-  @TempDir private static Path data;
-
-  private RunningSchool school;
-  private Lesson lesson;
-  private Bench bench;
-  private String path;
-  private Visitor wren;
-
-  @BeforeAll
-  void start() {
-    school = RunningSchool.plain(data);
-  }
-
-  @AfterAll
-  void close() {
-    school.close();
-  }
-
-  @BeforeEach
-  void atABench() {
-    lesson = new Lesson(school, HintStep.PLACE, false);
-    bench = lesson.at(1, lesson.wren);
-    path = "/bench/" + bench.id();
-    wren = lesson.in(lesson.wren);
-  }
-
-  private HttpResponse<String> json(Visitor visitor, String body) {
-    var token = TOKEN.matcher(visitor.opens(path).body());
-    assertThat(token.find()).isTrue();
-    return visitor.send(
-        HttpRequest.newBuilder(school.at(path + "/entries"))
-            .header("Content-Type", "application/json")
-            .header("X-CSRF-TOKEN", token.group(1))
-            .POST(BodyPublishers.ofString(body))
-            .build());
-  }
-
-  private static String entry(String name, String text, String base) {
-    return "{\"entries\":[{\"name\":\"%s\",\"text\":%s,\"base\":%s}]}".formatted(name, text, base);
-  }
 
   @Test
   void savesEntriesOfAScriptAndAnswersWithTheWholeDraft() {
