@@ -16,9 +16,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.holewise.running.LoggedErrors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestInstance.Lifecycle;
 
@@ -56,6 +58,7 @@ public abstract class Browser {
   private com.microsoft.playwright.Browser browser;
   private final List<BrowserContext> contexts = new ArrayList<>();
   private final List<String> complaints = new ArrayList<>();
+  private final LoggedErrors errors = new LoggedErrors();
 
   @BeforeAll
   void startBrowser() {
@@ -73,6 +76,13 @@ public abstract class Browser {
     if (playwright != null) {
       playwright.close();
     }
+    errors.leave();
+  }
+
+  @BeforeEach
+  void listenToTheLog() {
+    errors.listen();
+    errors.forget();
   }
 
   @AfterEach
@@ -81,7 +91,7 @@ public abstract class Browser {
     contexts.clear();
     var found = List.copyOf(complaints);
     complaints.clear();
-    assertThat(found).isEmpty();
+    assertThat(found).as(() -> "complaints; the log's errors: " + errors.said()).isEmpty();
   }
 
   /** A new visitor's page of that width, on a device that prefers those colours. */
@@ -129,7 +139,8 @@ public abstract class Browser {
     }
   }
 
-  private static void assertFits(Page page) {
+  /** Sees that nothing reaches beyond the sides of the page. */
+  protected static void assertFits(Page page) {
     assertThat(page.evaluate("document.documentElement.scrollWidth"))
         .as("width of %s", page.url())
         .isEqualTo(page.evaluate("document.documentElement.clientWidth"));

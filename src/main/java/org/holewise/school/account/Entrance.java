@@ -11,6 +11,8 @@ import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.security.web.authentication.WebAuthenticationDetails;
 import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
 import org.springframework.security.web.context.SecurityContextRepository;
+import org.springframework.security.web.csrf.CsrfTokenRepository;
+import org.springframework.security.web.csrf.HttpSessionCsrfTokenRepository;
 import org.springframework.stereotype.Component;
 
 /**
@@ -22,6 +24,7 @@ import org.springframework.stereotype.Component;
 public class Entrance {
 
   private final SecurityContextRepository contexts = new HttpSessionSecurityContextRepository();
+  private final CsrfTokenRepository tokens = new HttpSessionCsrfTokenRepository();
   private final ApplicationEventPublisher events;
 
   Entrance(ApplicationEventPublisher events) {
@@ -38,6 +41,8 @@ public class Entrance {
     var context = new SecurityContextImpl(proven);
     SecurityContextHolder.setContext(context);
     contexts.saveContext(context, request, response);
+    // Else the first pages would each make one, and only the last to do so could send its form.
+    tokens.saveToken(tokens.generateToken(request), request, response);
     events.publishEvent(new AuthenticationSuccessEvent(proven));
   }
 

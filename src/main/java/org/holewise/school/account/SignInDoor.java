@@ -9,6 +9,7 @@ import org.springframework.security.core.Authentication;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
 import org.springframework.security.web.authentication.SavedRequestAwareAuthenticationSuccessHandler;
+import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.stereotype.Component;
 
 /**
@@ -60,7 +61,15 @@ public class SignInDoor extends SavedRequestAwareAuthenticationSuccessHandler
       throws IOException, ServletException {
     tries.forget(name(request));
     tries.forgive(address(request));
+    makeToken(request);
     super.onAuthenticationSuccess(request, response, person);
+  }
+
+  // Else the first pages would each make one, and only the last to do so could send its form.
+  private static void makeToken(HttpServletRequest request) {
+    if (request.getAttribute(CsrfToken.class.getName()) instanceof CsrfToken token) {
+      token.getToken();
+    }
   }
 
   private static void refuse(
