@@ -7,7 +7,6 @@ import org.holewise.engine.exercise.Exercise;
 import org.holewise.school.account.Person;
 import org.holewise.school.bench.BenchPage.GateView;
 import org.holewise.school.bench.BenchPage.Line;
-import org.holewise.school.bench.BenchPage.Note;
 import org.holewise.school.bench.BenchPage.Replaced;
 import org.holewise.school.handin.Draft;
 import org.holewise.school.handin.DraftEntry;
@@ -53,14 +52,23 @@ class BenchPages {
     this.moments = moments;
   }
 
+  /** The page with the board as it is, its used columns alone. */
   BenchPage of(Workplace place, Answered answered) {
+    return of(place, answered, false);
+  }
+
+  /** The page with every hole of the board, to be tapped. */
+  BenchPage tappable(Workplace place) {
+    return of(place, Answered.nothing(), true);
+  }
+
+  private BenchPage of(Workplace place, Answered answered, boolean whole) {
     Exercise exercise = place.exercise();
     var entries = drafts.of(place.bench());
     var draft = Draft.of(entries, exercise);
     String key = UUID.randomUUID().toString();
     var fields = new EntryFields(exercise, entries, draft, answered.kept(), labels);
     GateView power = gate(place, draft);
-    var board = board(place, draft, power, false);
     return new BenchPage(
         place.bench().id(),
         place.student().id(),
@@ -76,8 +84,8 @@ class BenchPages {
         fields.unnamed(EntryName.Kind.EXTRA),
         new Line(String.join("\n", answered.lines().left()), answered.lines().problems()),
         key,
-        board.bench(),
-        board.notes(),
+        board(place, draft, power, whole),
+        DraftNotes.of(draft, exercise),
         power,
         attempts.of(place.bench(), place.session()),
         help.waitsSince(place.bench()).map(moments::of),
@@ -86,24 +94,13 @@ class BenchPages {
         replaced(answered, exercise));
   }
 
-  /** The board with what is kept, and what to look at. */
-  record Board(BenchView bench, List<Note> notes) {}
-
-  /** The whole board, to be tapped. */
-  Board board(Workplace place) {
-    var draft = Draft.of(drafts.of(place.bench()), place.exercise());
-    return board(place, draft, gate(place, draft), true);
-  }
-
-  private static Board board(Workplace place, Draft draft, GateView power, boolean whole) {
+  private static BenchView board(Workplace place, Draft draft, GateView power, boolean whole) {
     var holes = power.stops().stream().flatMap(stop -> stop.holes().stream()).distinct().toList();
     var rings = Highlight.rings(holes);
     var build = draft.record().build();
-    var view =
-        whole
-            ? BenchView.whole(place.exercise(), build, rings)
-            : BenchView.of(place.exercise(), build, rings);
-    return new Board(view, DraftNotes.of(draft, place.exercise()));
+    return whole
+        ? BenchView.whole(place.exercise(), build, rings)
+        : BenchView.of(place.exercise(), build, rings);
   }
 
   private GateView gate(Workplace place, Draft draft) {

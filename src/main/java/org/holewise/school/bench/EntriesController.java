@@ -82,10 +82,7 @@ class EntriesController {
   String board(
       @PathVariable String bench, @AuthenticationPrincipal SignedIn signedIn, Model model) {
     Workplace place = workplaces.find(signedIn, bench);
-    var board = pages.board(place);
-    model.addAttribute("page", pages.of(place, Answered.nothing()));
-    model.addAttribute("bench", board.bench());
-    model.addAttribute("notes", board.notes());
+    model.addAttribute("page", pages.tappable(place));
     return "student/live";
   }
 
