@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** Whatever two tabs and a partner ask for at once, each is answered. */
 class AtOnceIT extends AtBench {
 
-  private static final int ROUNDS = 12;
+  private static final int ROUNDS = 4;
   private static final int TABS = 6;
 
   private final LoggedErrors errors = new LoggedErrors();
