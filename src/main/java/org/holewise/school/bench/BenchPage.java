@@ -79,6 +79,11 @@ record BenchPage(
       return power == Power.ON;
     }
 
+    /** Whether asking is the next thing to do. */
+    public boolean asks() {
+      return !go() && power != Power.WAITS_FOR_TEACHER;
+    }
+
     /** Its shape: fits, stop or waits. */
     public String sign() {
       return switch (power) {

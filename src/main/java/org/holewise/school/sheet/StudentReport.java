@@ -154,9 +154,12 @@ final class StudentReport {
         || hint.reaches(HintStep.PART) && target.filter(t -> t.toldBy(next.measure())).isEmpty();
   }
 
+  /** The condition is named where it is not the one that the circuit is in anyway. */
   private Next next(NextReading next) {
     var texts = new Texts(Messages.english(), exercise, record.build(), false);
-    return new Next(texts.next(next), MarkReport.line(exercise, next));
+    boolean usual = next.when().equals(exercise.conditions().get(0).name());
+    String text = usual ? texts.how(next.measure()) : texts.next(next);
+    return new Next(text, MarkReport.line(exercise, next));
   }
 
   private List<String> findings() {
