@@ -94,7 +94,10 @@ final class BuildReader {
     return Optional.of(
         new Build(
             board,
-            placed.orElse(List.of()).stream().map(part -> placed(part.value())).toList(),
+            placed.orElse(List.of()).stream()
+                .map(part -> placed(part.value()))
+                .map(part -> exercise.part(part.ref()).map(part::seated).orElse(part))
+                .toList(),
             links.orElse(List.of()).stream().map(link -> link(link.value())).toList()));
   }
 

@@ -34,7 +34,11 @@ final class BuildShape {
           new MapShape<>(TextShape.line(16), Words.ITS_HOLE, 64),
           "The hole of each lead, by the name of the pin.");
   static final Member<Hole> PIN1 =
-      Member.optional("pin1", Words.ITS_HOLE, "Hole of a chip's pin 1, given instead of holes.");
+      Member.optional(
+          "pin1",
+          Words.ITS_HOLE,
+          "Hole of a chip's pin 1, given instead of holes: in row e with its notch towards column 1,"
+              + " in row f turned round.");
   static final Member<String> MARKED =
       Member.optional("marked", TextShape.line(40), "What was read off the part.");
   static final Member<List<Spotted<Values>>> PLACED =

@@ -12,6 +12,7 @@ import org.holewise.engine.exercise.Exercise;
  * R1 f8 f12                  a part: a hole for each pin, in the kind's order
  * D1 a=g12 k=g14             or by the pins' names
  * R1 f8 f12 marked 390R      what was read off it
+ * U1 e20                     a chip by the hole of its pin 1
  * link f14 e14
  * lamp-volts 2.04 V          a reading: its id, then what was read
  * extra volts R1.2 f13 0.4 V when dark

@@ -54,9 +54,10 @@ final class LineWriter {
             .toList();
     var words = new ArrayList<String>();
     words.add(placed.ref());
-    placed.pin1().ifPresent(hole -> words.add(PlacingReader.FIRST_PIN + "=" + hole));
-    boolean whole = placed.pin1().isEmpty() && placed.holes().keySet().equals(Set.copyOf(pins));
-    if (whole) {
+    boolean whole = placed.holes().keySet().equals(Set.copyOf(pins));
+    if (placed.pin1().isPresent()) {
+      words.add(PlacingReader.FIRST_PIN + "=" + placed.pin1().get());
+    } else if (whole) {
       pins.forEach(pin -> words.add(hole(placed.holes(), pin)));
     } else {
       placed.holes().forEach((pin, hole) -> words.add(pin + "=" + hole));

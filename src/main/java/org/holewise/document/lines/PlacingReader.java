@@ -9,10 +9,15 @@ import org.holewise.document.lines.Statement.Places;
 import org.holewise.document.lines.Statement.Silent;
 import org.holewise.document.lines.Statement.Wrong;
 import org.holewise.engine.board.Hole;
+import org.holewise.engine.board.Placed;
+import org.holewise.engine.part.Footprint;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
 
-/** Reads where a part was placed: its holes in the order of its pins, or each by its pin's name. */
+/**
+ * Reads where a part was placed: its holes in the order of its pins, or each by its pin's name; a
+ * chip also by the hole of its first pin alone.
+ */
 final class PlacingReader {
   /** Where a chip's first pin sits, given instead of its holes. */
   static final String FIRST_PIN = "pin1";
@@ -41,6 +46,11 @@ final class PlacingReader {
   }
 
   private Statement inOrder(List<String> words, Optional<String> marked) {
+    if (words.size() == 1 && part.kind().footprint(part.fields()) instanceof Footprint.Dip) {
+      return Hole.read(words.get(0))
+          .<Statement>map(first -> places(Map.of(), Optional.of(first), marked))
+          .orElseGet(() -> Wrong.of("no-hole", words.get(0)));
+    }
     if (words.size() != pins.size()) {
       return Wrong.of(
           "lead-count",
@@ -57,7 +67,7 @@ final class PlacingReader {
       }
       holes.put(pins.get(i), hole.get());
     }
-    return new Places(part.ref(), holes, Optional.empty(), marked);
+    return places(holes, Optional.empty(), marked);
   }
 
   private Statement byName(List<String> words, Optional<String> marked) {
@@ -69,7 +79,13 @@ final class PlacingReader {
       }
     }
     var first = Optional.ofNullable(holes.remove(FIRST_PIN));
-    return new Places(part.ref(), holes, first, marked);
+    return places(holes, first, marked);
+  }
+
+  private Places places(
+      Map<String, Hole> holes, Optional<Hole> first, Optional<String> marked) {
+    var placed = new Placed(part.ref(), holes, first, marked).seated(part);
+    return new Places(placed.ref(), placed.holes(), placed.pin1(), placed.marked());
   }
 
   private Optional<Wrong> put(String word, Map<String, Hole> holes) {

@@ -117,12 +117,26 @@ final class Assembly {
   }
 
   private void onBoard(Part part, List<Seated> seated) {
+    if (part.kind().footprint(part.fields()) instanceof Footprint.Dip) {
+      chip(part, seated);
+      return;
+    }
     Form form = Form.of(part);
     Pen frame = frame(form, seated.stream().map(Seated::at).toList());
     bodies.add(form.body(frame, part));
     for (Seated lead : seated) {
       Spot entry = form.entry(frame.in(lead.at()));
       Spot in = frame.out(entry.x(), entry.y());
+      String path = Pen.plain().move(lead.at().x(), lead.at().y()).line(in.x(), in.y()).path();
+      leads.add(new Lead(lead.pin(), lead.hole(), lead.at(), "lead", path));
+    }
+  }
+
+  private void chip(Part part, List<Seated> seated) {
+    ChipForm form = ChipForm.of(seated);
+    bodies.add(form.body(part));
+    for (Seated lead : seated) {
+      Spot in = form.entry(lead.at());
       String path = Pen.plain().move(lead.at().x(), lead.at().y()).line(in.x(), in.y()).path();
       leads.add(new Lead(lead.pin(), lead.hole(), lead.at(), "lead", path));
     }

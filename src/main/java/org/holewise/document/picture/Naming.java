@@ -8,7 +8,10 @@ import org.holewise.document.picture.BoardPicture.Wire;
 import org.holewise.engine.part.Footprint;
 import org.holewise.engine.part.Part;
 
-/** Names parts, pins that must not be exchanged, and links. */
+/**
+ * Names parts, pins that must not be exchanged, and links. A chip's pins are told by the mark beside
+ * its first.
+ */
 record Naming(List<Part> parts, Labels labels) {
   private static final double LEAD = 12;
   private static final double RING = 24;
@@ -33,7 +36,8 @@ record Naming(List<Part> parts, Labels labels) {
   }
 
   private void name(Part part, List<Body> bodies, List<Lead> leads) {
-    boolean lettered = part.kind().polar() || part.pins().size() > 2;
+    boolean chip = part.kind().footprint(part.fields()) instanceof Footprint.Dip;
+    boolean lettered = !chip && (part.kind().polar() || part.pins().size() > 2);
     leads.stream()
         .filter(lead -> lettered && lead.pin().ref().equals(part.ref()))
         .forEach(

@@ -24,6 +24,12 @@ import org.holewise.engine.part.Part;
  *   <li>{@code pin-unknown} (ref, pin): the part has no such pin; it is left out of account
  *   <li>{@code lead-missing} (ref, pin): no hole given, nor for a twin of it
  *   <li>{@code pin1-alone} (ref, hole): only chips are placed by their first pin
+ *   <li>{@code chip-in-rail} (ref, hole): a chip's first pin is in a rail
+ *   <li>{@code chip-in-half} (ref, rows): both rows of pins on one side of the groove, so that
+ *       strips short pins that face each other
+ *   <li>{@code chip-over-groove} (ref, hole): with pin 1 there the other row lies over no hole
+ *   <li>{@code chip-off-board} (ref, hole, board model): with pin 1 there pins lie off the board
+ *   <li>{@code chip-spread} (ref): holes that the package does not reach
  *   <li>{@code link-in-strip} (hole, hole): a link from a strip to itself
  *   <li>{@code rails-joined} (hole, hole): a link from a + rail to a − rail
  * </ul>
@@ -71,16 +77,31 @@ public final class BuildCheck {
     if (part.isEmpty()) {
       find(at + "/ref", "ref-unknown", placed.ref());
     }
-    placed.pin1().ifPresent(hole -> find(at + "/pin1", "pin1-alone", placed.ref(), hole));
-    placed.holes().forEach((pin, hole) -> lead(at + "/holes/" + escape(pin), placed, pin, hole));
-    part.ifPresent(
-        known -> {
-          LeadCheck.findings(at, build.board(), placed, known).forEach(findings::add);
-        });
+    boolean chip = part.isPresent() && ChipCheck.chip(part.get());
+    if (!chip) {
+      placed.pin1().ifPresent(hole -> find(at + "/pin1", "pin1-alone", placed.ref(), hole));
+    }
+    boolean byFirst = placed.pin1().isPresent();
+    placed
+        .holes()
+        .forEach((pin, hole) -> lead(byFirst ? at : at + "/holes/" + escape(pin), placed, pin, hole));
+    part.ifPresent(known -> leads(at, placed, known, chip));
   }
 
+  private void leads(String at, Placed placed, Part part, boolean chip) {
+    List<Finding> odd =
+        chip ? ChipCheck.findings(at, build.board(), placed, part) : List.<Finding>of();
+    findings.addAll(odd);
+    if (odd.isEmpty() || odd.get(0).kind().equals("chip-spread")) {
+      findings.addAll(LeadCheck.findings(at, build.board(), placed, part));
+    }
+  }
+
+  /** A chip that was placed by its first pin is off the board as a whole. */
   private void lead(String at, Placed placed, String pin, Hole hole) {
-    hole(at, placed.ref() + "." + pin, hole);
+    if (placed.pin1().isEmpty() || build.board().stripOrNone(hole) >= 0) {
+      hole(at, placed.ref() + "." + pin, hole);
+    }
   }
 
   private void links() {
