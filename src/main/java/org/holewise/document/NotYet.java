@@ -8,7 +8,7 @@ import org.holewise.document.shape.RecordShape;
 /** Members that the format has and that the engine cannot make use of yet. */
 final class NotYet {
   private static final Set<String> NAMES =
-      Set.of("drop", "acvolts", "peak", "ratio", "frequency", "level", "hertz", "after", "clock");
+      Set.of("drop", "acvolts", "peak", "ratio", "frequency", "hertz");
 
   private NotYet() {}
 

@@ -58,7 +58,16 @@ final class WiringEntries {
       holes(entry.putArray("holes"), List.of(remove.where().from(), remove.where().to()));
       return entry;
     }
-    return entry.put("place", ((Repair.PlacePart) repair).ref());
+    Repair.PlacePart placed = (Repair.PlacePart) repair;
+    entry.put("place", placed.ref());
+    placed
+        .anew()
+        .ifPresent(
+            anew -> {
+              entry.put("hole", anew.from().toString());
+              holes(entry.putArray("move"), List.of(anew.to()));
+            });
+    return entry;
   }
 
   private static ObjectNode moved(ObjectNode entry, String net, String joins, List<Hole> to) {

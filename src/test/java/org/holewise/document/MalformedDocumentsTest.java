@@ -158,7 +158,12 @@ class MalformedDocumentsTest {
             "clock",
             "/exercise/conditions/0/clock",
             "\"U1.14\"",
-            "/exercise/conditions/0/clock not-yet"),
+            "/exercise/conditions/0/clock unknown-ref"),
+        row(
+            "a family of logic that there is not",
+            "/exercise/parts/4",
+            "{\"ref\": \"U1\", \"kind\": \"7400\", \"family\": \"ECL\"}",
+            "/exercise/parts/4/family not-a-choice"),
         row(
             "allow a text",
             "/exercise/allow/seriesOrder",

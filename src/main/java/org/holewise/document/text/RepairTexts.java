@@ -36,7 +36,14 @@ final class RepairTexts {
     }
     return repair instanceof Repair.RemoveLink remove
         ? removed(remove)
-        : messages.say("repair.place", ((Repair.PlacePart) repair).ref());
+        : placed((Repair.PlacePart) repair);
+  }
+
+  private String placed(Repair.PlacePart place) {
+    return place
+        .anew()
+        .map(anew -> messages.say("repair.reseat", place.ref(), anew.to()))
+        .orElseGet(() -> messages.say("repair.place", place.ref()));
   }
 
   private String lead(Repair.MoveLead move) {

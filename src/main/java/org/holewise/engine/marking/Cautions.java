@@ -30,6 +30,9 @@ final class Cautions {
   /** Part of its voltage below which a source is as good as shorted. */
   private static final double COLLAPSED = 0.1;
 
+  /** A supply that is this much the wrong way round drives current through a chip (V). */
+  private static final double WRONG_WAY = 0.5;
+
   private Cautions() {}
 
   static List<Caution> of(Assembly assembly) {
@@ -84,6 +87,15 @@ final class Cautions {
                 new Point.AtPin(part.pin(reverse.plus())));
         if (volts > reverse.volts()) {
           all.add(caution("reverse-volts", part, Display.reading(volts, Unit.VOLT)));
+        }
+      } else if (limit instanceof Limit.Supply supply) {
+        double volts =
+            point.volts(
+                new Point.AtPin(part.pin(supply.plus())),
+                new Point.AtPin(part.pin(supply.minus())));
+        if (volts > supply.volts() || volts < -WRONG_WAY) {
+          String kind = volts > 0 ? "chip-supply-high" : "chip-supply-reversed";
+          all.add(caution(kind, part, Display.reading(Math.abs(volts), Unit.VOLT)));
         }
       }
     }

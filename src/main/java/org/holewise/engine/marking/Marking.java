@@ -63,7 +63,7 @@ public final class Marking {
     return new Mark(
         Engine.VERSION,
         priors.name(),
-        findings(exercise, record, marked, doubtful),
+        findings(exercise, record, marked, doubtful, asBuilt, wiring),
         wiring,
         counted,
         diagnosis,
@@ -103,7 +103,12 @@ public final class Marking {
   }
 
   private static List<Finding> findings(
-      Exercise exercise, BenchRecord record, MarkedValues marked, boolean doubtful) {
+      Exercise exercise,
+      BenchRecord record,
+      MarkedValues marked,
+      boolean doubtful,
+      Assembly asBuilt,
+      WiringReport wiring) {
     var findings = new ArrayList<Finding>();
     if (record.build().isEmpty()) {
       findings.add(Finding.of("/build", "layout-missing"));
@@ -112,6 +117,8 @@ public final class Marking {
         .build()
         .ifPresent(build -> findings.addAll(BuildCheck.findings(build, exercise.parts())));
     findings.addAll(marked.findings());
+    findings.addAll(ChipFindings.of(wiring, record));
+    findings.addAll(LogicFindings.of(asBuilt, record));
     if (doubtful) {
       findings.add(Finding.of("/build/placed", "layout-doubtful"));
     }

@@ -40,4 +40,9 @@ public interface Device {
 
   /** Changes {@code v} to where a search from nothing should begin, such as a junction's bend. */
   default void start(double[] v, double[] p) {}
+
+  /** Whether a wire with nothing but this at it counts as driven; an input's own load does not. */
+  default boolean drives() {
+    return true;
+  }
 }

@@ -48,11 +48,23 @@ final class Diode implements Kind {
   /** Stamps the junction of a diode or LED: the part's fields, the given ones where silent. */
   static void connect(
       Part part, Network network, CurvePoint usual, double ideality, double series) {
+    connect(part, network, usual, ideality, series, network.pin("a"), network.pin("k"));
+  }
+
+  /** The same between two nodes. */
+  static void connect(
+      Part part,
+      Network network,
+      CurvePoint usual,
+      double ideality,
+      double series,
+      int anode,
+      int cathode) {
     CurvePoint point = usual.or(part.fields().group("forward"));
     network.device(
         new DiodeLaw(junction(part, network, point, ideality, series), forward(part, point)),
-        network.pin("a"),
-        network.pin("k"));
+        anode,
+        cathode);
   }
 
   static Junction junction(

@@ -14,7 +14,7 @@ import org.holewise.engine.quantity.Unit;
  * Ideality 2, series 3 Ω and a spread of 80 mV are the project's law.
  */
 final class Led implements Kind {
-  private static final double AMPS = 0.02;
+  static final double AMPS = 0.02;
   private static final double SPREAD = 0.08;
   private static final double IDEALITY = 2;
   private static final double SERIES = 3;
@@ -23,7 +23,7 @@ final class Led implements Kind {
   private static final double REVERSE = 5;
 
   /** Absolute maximum over rated current: 30 mA for a lamp rated at 20 mA, as sheets have it. */
-  private static final double MAXIMUM = 1.5;
+  static final double MAXIMUM = 1.5;
 
   private static final Map<String, Double> VOLTS = new LinkedHashMap<>();
 
@@ -69,8 +69,14 @@ final class Led implements Kind {
 
   @Override
   public void connect(Part part, Network network) {
+    connect(part, network, network.pin("a"), network.pin("k"));
+  }
+
+  /** Stamps a lamp between two nodes, of the part's colour. */
+  static void connect(Part part, Network network, int anode, int cathode) {
     double volts = VOLTS.getOrDefault(part.fields().text("colour").orElse("red"), 2.0);
-    Diode.connect(part, network, new CurvePoint(volts, AMPS, SPREAD), IDEALITY, SERIES);
+    CurvePoint usual = new CurvePoint(volts, AMPS, SPREAD);
+    Diode.connect(part, network, usual, IDEALITY, SERIES, anode, cathode);
   }
 
   @Override

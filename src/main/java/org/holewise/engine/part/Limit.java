@@ -11,4 +11,7 @@ public sealed interface Limit {
 
   /** Voltage of {@code minus} over {@code plus} (V), the wrong way round. */
   record Reverse(String plus, String minus, double volts) implements Limit {}
+
+  /** Voltage of {@code plus} over {@code minus} (V): at most so much, and not the wrong way. */
+  record Supply(String plus, String minus, double volts) implements Limit {}
 }

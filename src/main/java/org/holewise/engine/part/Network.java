@@ -27,4 +27,10 @@ public interface Network {
 
   /** A device whose currents follow from the voltages at its nodes. */
   void device(Device device, int... nodes);
+
+  /**
+   * Logic between two supply pins: its inputs at nodes, its outputs driven as it decides. Inputs
+   * draw nothing here; what they draw is stamped beside this.
+   */
+  void logic(Logic logic, int plus, int minus, int[] inputs, Driver... outputs);
 }

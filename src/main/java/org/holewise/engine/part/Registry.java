@@ -2,10 +2,11 @@ package org.holewise.engine.part;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** All kinds of parts. A new kind is one file and one line here. */
 public final class Registry {
-  private static final List<Kind> KINDS =
+  private static final List<Kind> PARTS =
       List.of(
           new Resistor(),
           new Potentiometer(),
@@ -18,6 +19,21 @@ public final class Registry {
           new Button(),
           new Battery(),
           new Supply());
+
+  /** Chips, by number. */
+  private static final List<List<? extends Kind>> CHIPS =
+      List.of(
+          GateChip.ALL,
+          List.of(FlipFlops.KIND),
+          List.of(RippleCounter.KIND),
+          BinaryCounter.ALL,
+          List.of(DecadeCounter.KIND),
+          ShiftRegisters.ALL,
+          List.of(SegmentDecoder.KIND),
+          List.of(new SegmentDisplay()));
+
+  private static final List<Kind> KINDS =
+      Stream.concat(PARTS.stream(), CHIPS.stream().flatMap(List::stream)).toList();
 
   private Registry() {}
 

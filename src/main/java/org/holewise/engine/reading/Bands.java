@@ -68,15 +68,34 @@ final class Bands {
     return bench.with(values);
   }
 
-  /** What the reading should be; empty where the circuit has no solution. */
+  /**
+   * What the reading should be; empty where the circuit has no solution. Where outputs are
+   * undefined, anything between what they make it low and high.
+   */
   Optional<Expected> expected(Measure measure, Condition condition) {
+    Optional<Expected> low = once(measure, condition);
+    if (!bench.circuit(condition).doubtful()) {
+      return low;
+    }
+    var high = new Bands(bench.doubted(), instrument, uncertainty, shift).once(measure, condition);
+    return low.flatMap(one -> high.map(one::or));
+  }
+
+  private Optional<Expected> once(Measure measure, Condition condition) {
     return instrument
         .read(bench, measure, condition)
         .map(
             forecast ->
-                Double.isInfinite(forecast.value())
-                    ? exactly(forecast)
-                    : around(forecast, measure, condition));
+                forecast.sort() == Forecast.Sort.LEVEL && forecast.floating()
+                    ? anyLevel(forecast)
+                    : Double.isInfinite(forecast.value())
+                        ? exactly(forecast)
+                        : around(forecast, measure, condition));
+  }
+
+  /** A level that nothing makes: nobody can be wrong about it. */
+  private Expected anyLevel(Forecast forecast) {
+    return new Expected(forecast.shown(instrument.meter()), -1, 2, -1, 2, true);
   }
 
   private Expected exactly(Forecast forecast) {

@@ -8,9 +8,11 @@ import org.holewise.engine.exercise.Condition;
 import org.holewise.engine.quantity.Parameter;
 import org.holewise.engine.solver.Circuit;
 import org.holewise.engine.solver.Edit;
+import org.holewise.engine.solver.LogicSolver;
 import org.holewise.engine.solver.OperatingPoint;
 import org.holewise.engine.solver.OperatingPointSolver;
 import org.holewise.engine.solver.Outcome;
+import org.holewise.engine.solver.Settled;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,39 +23,51 @@ public final class Bench {
   private final Assembly assembly;
   private final @Nullable Bench near;
   private final double[] values;
+
+  /** Whether undefined outputs are taken to be high. */
+  private final boolean doubt;
+
   private final Map<Key, State> states = new LinkedHashMap<>();
 
   /** What a circuit at rest depends on; a generator's frequency is not of it. */
   private record Key(String condition, int after) {}
 
-  /** A condition's circuit, and its outcome once somebody asked. */
+  /** A condition's circuit with its logic at rest, and its outcome once somebody asked. */
   private static final class State {
     final Circuit circuit;
+    final Optional<Settled> settled;
     @Nullable Outcome outcome;
 
-    State(Circuit circuit) {
+    State(Circuit circuit, Optional<Settled> settled) {
       this.circuit = circuit;
+      this.settled = settled;
     }
   }
 
-  private Bench(Assembly assembly, @Nullable Bench near, double[] values) {
+  private Bench(Assembly assembly, @Nullable Bench near, double[] values, boolean doubt) {
     this.assembly = assembly;
     this.near = near;
     this.values = values;
+    this.doubt = doubt;
   }
 
   public static Bench of(Assembly assembly) {
-    return new Bench(assembly, null, new double[0]);
+    return new Bench(assembly, null, new double[0], false);
   }
 
   /** The same, its solutions sought from those of a bench that differs little. */
   public static Bench near(Bench start, Assembly assembly) {
-    return new Bench(assembly, start, start.values);
+    return new Bench(assembly, start, start.values, false);
   }
 
-  /** The same assembly with other values of its parameters. */
+  /** The same assembly with other values of its parameters; its logic is taken to be the same. */
   public Bench with(double[] parameters) {
-    return new Bench(assembly, this, parameters.clone());
+    return new Bench(assembly, this, parameters.clone(), doubt);
+  }
+
+  /** The same with every undefined output of its logic high instead of low. */
+  Bench doubted() {
+    return new Bench(assembly, this, values, true);
   }
 
   public Assembly assembly() {
@@ -101,10 +115,33 @@ public final class Bench {
     State known = states.get(key);
     if (known == null) {
       Circuit circuit = unsolved(condition);
-      known = new State(values.length > 0 ? circuit.at(values) : circuit);
+      known = settled(values.length > 0 ? circuit.at(values) : circuit, condition);
       states.put(key, known);
     }
     return known;
+  }
+
+  private State settled(Circuit circuit, Condition condition) {
+    if (!circuit.logical()) {
+      return new State(circuit, Optional.empty());
+    }
+    if (near != null && near.assembly == assembly) {
+      Circuit driven = circuit.drivenAs(near.circuit(condition));
+      return new State(doubt ? driven.doubted() : driven, near.state(condition).settled);
+    }
+    Settled settled =
+        condition
+            .clock()
+            .filter(clock -> condition.after() > 0)
+            .map(clock -> Clocking.source(assembly, clock))
+            .map(clock -> LogicSolver.settle(circuit, clock, condition.after()))
+            .orElseGet(() -> LogicSolver.settle(circuit));
+    return new State(settled.circuit(), Optional.of(settled));
+  }
+
+  /** How its logic came to rest in a condition; empty where it has none. */
+  public Optional<Settled> settled(Condition condition) {
+    return state(condition).settled;
   }
 
   /** A bench that differs by edits alone lends its parts' laws, written down once. */

@@ -11,4 +11,27 @@ package org.holewise.engine.reading;
  * @param floating whether it hangs on an unconnected net
  */
 public record Expected(
-    Shown shown, double low, double high, double worstLow, double worstHigh, boolean floating) {}
+    Shown shown, double low, double high, double worstLow, double worstHigh, boolean floating) {
+
+  /** Either of two: what lies between them fits as well. */
+  Expected or(Expected other) {
+    return new Expected(
+        either(shown, other.shown),
+        Math.min(low, other.low),
+        Math.max(high, other.high),
+        Math.min(worstLow, other.worstLow),
+        Math.max(worstHigh, other.worstHigh),
+        floating || other.floating || !shown.equals(other.shown));
+  }
+
+  private static Shown either(Shown one, Shown other) {
+    if (one.equals(other)) {
+      return one;
+    }
+    if (one instanceof Shown.Amount a && other instanceof Shown.Amount b) {
+      return new Shown.Amount((a.value() + b.value()) / 2, a.unit());
+    }
+    boolean level = one instanceof Shown.Word word && Forecast.LEVEL_WORDS.contains(word.word());
+    return level ? new Shown.Word(Forecast.UNDEFINED) : one;
+  }
+}

@@ -20,8 +20,21 @@ public record Forecast(
   public enum Sort {
     AMOUNT,
     LAMP,
-    BUZZER
+    BUZZER,
+    /** A voltage as logic sees it: 0 where it just is low, 1 where it just is high. */
+    LEVEL
   }
+
+  /** Neither low nor high. */
+  static final String UNDEFINED = "undefined";
+
+  static final List<String> LEVEL_WORDS = List.of("L", UNDEFINED, "H");
+
+  private static final List<Brightness> LEVELS =
+      List.of(
+          new Brightness("L", 0),
+          new Brightness(UNDEFINED, 1),
+          new Brightness("H", Double.POSITIVE_INFINITY));
 
   /** A current below which a lamp is called so (A), as the exercise format says. */
   public record Brightness(String word, double below) {}
@@ -43,6 +56,9 @@ public record Forecast(
   private static final double TINY = 1e-9;
 
   static Sort sort(Measure measure) {
+    if (measure instanceof Measure.Level) {
+      return Sort.LEVEL;
+    }
     return measure instanceof Measure.Seen
         ? Sort.LAMP
         : measure instanceof Measure.Joined ? Sort.BUZZER : Sort.AMOUNT;
@@ -80,7 +96,8 @@ public record Forecast(
       boolean said = words(sort, value, value, meter).contains(word);
       return said ? 1 - MISNAMED : MISNAMED / BRIGHTNESS.size();
     }
-    double spread = Math.max(deviation, EYE * Math.abs(value)) + TINY;
+    double eye = sort == Sort.LEVEL ? 0 : EYE * Math.abs(value);
+    double spread = Math.max(deviation, eye) + TINY;
     double above = Double.NEGATIVE_INFINITY;
     double chance = 0;
     for (Brightness step : steps(meter)) {
@@ -99,6 +116,9 @@ public record Forecast(
   }
 
   private List<Brightness> steps(Meter meter) {
+    if (sort == Sort.LEVEL) {
+      return LEVELS;
+    }
     return sort == Sort.LAMP
         ? BRIGHTNESS
         : List.of(
@@ -115,7 +135,7 @@ public record Forecast(
     }
     var words = new ArrayList<String>();
     double above = Double.NEGATIVE_INFINITY;
-    for (Brightness brightness : BRIGHTNESS) {
+    for (Brightness brightness : sort == Sort.LEVEL ? LEVELS : BRIGHTNESS) {
       if (low < brightness.below() && high >= above) {
         words.add(brightness.word());
       }

@@ -63,6 +63,9 @@ public final class Instrument {
       return ohms(bench, joined.one(), joined.other(), condition)
           .map(r -> forecast(Forecast.Sort.BUZZER, Function.OHMS, r));
     }
+    if (measure instanceof Measure.Level level) {
+      return level(bench, level.pin(), condition);
+    }
     return seen(bench, ((Measure.Seen) measure).ref(), condition);
   }
 
@@ -147,6 +150,23 @@ public final class Instrument {
         .map(r -> forecast(Forecast.Sort.LAMP, Function.AMPS, r));
   }
 
+  /** A wire that nothing drives is neither low nor high, whatever its voltage. */
+  private static Optional<Forecast> level(Bench bench, Pin pin, Condition condition) {
+    return bench
+        .point(condition)
+        .map(point -> point.level(bench.assembly().really(pin)))
+        .map(
+            level ->
+                level.undriven()
+                    ? new Forecast(
+                        Forecast.Sort.LEVEL,
+                        Function.VOLTS,
+                        0.5,
+                        new double[level.response().slopes().length],
+                        true)
+                    : forecast(Forecast.Sort.LEVEL, Function.VOLTS, level.response()));
+  }
+
   /** Resistance between two points of the circuit with its sources taken away. */
   private Optional<Response> ohms(Bench bench, Probe one, Probe other, Condition condition) {
     var away = new ArrayList<Edit>();
@@ -155,7 +175,7 @@ public final class Instrument {
         away.add(new Edit.Without(part.ref()));
       }
     }
-    Circuit cold = bench.circuit(condition).with(away);
+    Circuit cold = bench.circuit(condition).undriven().with(away);
     return Optional.of(ohms(cold, bench.assembly().point(one), bench.assembly().point(other)));
   }
 

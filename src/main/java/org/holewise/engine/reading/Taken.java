@@ -18,7 +18,7 @@ import org.holewise.engine.quantity.Unit;
 public record Taken(Optional<Shown> shown, Optional<Parsed.Why> unreadable, double step) {
   private static final List<String> LAMP = List.of("lit", "dim", "dark", "flickering", "hot");
   private static final List<String> BUZZER = List.of("yes", "no");
-  private static final List<String> LEVEL = List.of("H", "L");
+  private static final List<String> LEVEL = Forecast.LEVEL_WORDS;
 
   static final Taken MISSING = new Taken(Optional.empty(), Optional.empty(), 0);
 
@@ -60,7 +60,7 @@ public record Taken(Optional<Shown> shown, Optional<Parsed.Why> unreadable, doub
 
   /** The function of the meter that takes a measure. */
   public static Function function(Measure measure) {
-    if (measure instanceof Measure.Volts) {
+    if (measure instanceof Measure.Volts || measure instanceof Measure.Level) {
       return Function.VOLTS;
     }
     return measure instanceof Measure.Amps || measure instanceof Measure.Seen

@@ -54,6 +54,6 @@ public record Uncertainty(double[] variances, Meter meter) {
   }
 
   private static boolean metered(Forecast forecast) {
-    return forecast.sort() != Forecast.Sort.LAMP;
+    return forecast.sort() == Forecast.Sort.AMOUNT || forecast.sort() == Forecast.Sort.BUZZER;
   }
 }

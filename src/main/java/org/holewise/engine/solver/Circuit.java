@@ -27,6 +27,10 @@ public final class Circuit {
 
   final double[] meter;
   final List<Edit> outside;
+
+  /** What the outputs of logic drive. */
+  final Drives drives;
+
   private final Parameter[] parameters;
   final double[] values;
 
@@ -45,11 +49,13 @@ public final class Circuit {
     contact = new double[net.length];
     meter = new double[net.length];
     outside = List.of();
+    drives = Drives.NONE;
     parameters = plan.parameters().toArray(Parameter[]::new);
     values = plan.parameters().stream().mapToDouble(Parameter::nominal).toArray();
   }
 
-  private Circuit(Circuit before, List<Edit> outside) {
+  private Circuit(Circuit before, List<Edit> outside, Drives drives) {
+    this.drives = drives;
     plan = before.plan;
     mounted = before.mounted.clone();
     net = before.net.clone();
@@ -72,7 +78,7 @@ public final class Circuit {
   /** The same circuit with changes, made in this order after those it already has. */
   public Circuit with(List<Edit> edits) {
     var added = new ArrayList<>(outside);
-    var changed = new Circuit(this, added);
+    var changed = new Circuit(this, added, drives);
     edits.forEach(edit -> changed.apply(edit, added));
     return changed;
   }
@@ -86,9 +92,43 @@ public final class Circuit {
     if (values.length != this.values.length) {
       throw new IllegalArgumentException(values.length + " values for " + this.values.length);
     }
-    var changed = new Circuit(this, outside);
+    var changed = new Circuit(this, outside, drives);
     System.arraycopy(values, 0, changed.values, 0, values.length);
     return changed;
+  }
+
+  /** Whether parts of it decide what they drive, so that it has to be settled first. */
+  public boolean logical() {
+    for (Mounted part : mounted) {
+      if (!part.stamp().gates.isEmpty()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The same circuit, its outputs driving as another's do that has the same parts. */
+  public Circuit drivenAs(Circuit other) {
+    return driving(other.drives);
+  }
+
+  /** The same circuit, no output driving anything: its supply is off. */
+  public Circuit undriven() {
+    return drives == Drives.NONE ? this : driving(Drives.NONE);
+  }
+
+  /** Whether it is solved with undefined outputs low, where they may as well be high. */
+  public boolean doubtful() {
+    return !drives.doubt() && drives.undefined();
+  }
+
+  /** The same circuit with undefined outputs high. */
+  public Circuit doubted() {
+    return driving(drives.doubting(true));
+  }
+
+  Circuit driving(Drives other) {
+    return new Circuit(this, outside, other);
   }
 
   /**

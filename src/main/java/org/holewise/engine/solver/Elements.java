@@ -132,6 +132,15 @@ final class Elements {
     for (Stamp.Law law : stamp.laws) {
       addLaw(circuit, spots, part, law);
     }
+    for (Stamp.Gates gates : stamp.gates) {
+      for (int k = 0; k < gates.outputs().size(); k++) {
+        Stamp.Output output = gates.outputs().get(k);
+        circuit
+            .drives
+            .of(part, k)
+            .ifPresent(high -> addLaw(circuit, spots, part, high ? output.high() : output.low()));
+      }
+    }
   }
 
   private void addLaw(Circuit circuit, Spots spots, int part, Stamp.Law law) {

@@ -21,6 +21,10 @@ final class Nodes {
 
   private final Groups metal;
   private final Groups paths;
+
+  /** Paths without what inputs of logic draw, which drives no wire. */
+  private final Groups driven;
+
   private final int reference;
   private final boolean[] touched;
   private final int[] node;
@@ -30,6 +34,7 @@ final class Nodes {
     elements.joins.forEach(join -> metal.join(join.a(), join.b()));
     reference = metal.of(circuit.plan.reference());
     paths = new Groups(spots.count);
+    driven = new Groups(spots.count);
     touched = new boolean[spots.count];
     connect(elements);
     node = new int[spots.count];
@@ -43,7 +48,7 @@ final class Nodes {
     elements.sources.forEach(s -> connect(s.plus, s.minus));
     for (Elements.Law law : elements.laws) {
       for (int spot : law.spots) {
-        connect(spot, law.spots[0]);
+        connect(spot, law.spots[0], law.device.drives());
       }
     }
     for (Elements.Feed feed : elements.feeds) {
@@ -53,9 +58,16 @@ final class Nodes {
   }
 
   private void connect(int a, int b) {
+    connect(a, b, true);
+  }
+
+  private void connect(int a, int b, boolean drives) {
     touched[metal.of(a)] = true;
     touched[metal.of(b)] = true;
     paths.join(metal.of(a), metal.of(b));
+    if (drives) {
+      driven.join(metal.of(a), metal.of(b));
+    }
   }
 
   /** Numbers the nodes in the order in which the elements come, which no list of nets changes. */
@@ -125,6 +137,11 @@ final class Nodes {
   /** Whether no DC path leads from a spot to the reference. */
   boolean floating(int spot) {
     return spot < 0 || paths.of(metal.of(spot)) != paths.of(reference);
+  }
+
+  /** Whether a DC path beside what inputs of logic draw leads from a spot to another. */
+  boolean driven(int spot, int other) {
+    return driven.of(metal.of(spot)) == driven.of(metal.of(other));
   }
 
   /** Whether a spot is touched by nothing at all, so that only its 1 GΩ is there. */

@@ -39,6 +39,34 @@ public final class OperatingPoint implements Outcome {
     return node < 0 ? 0 : x[node];
   }
 
+  /** Voltage of a spot of a part's own (V). */
+  double volts(int part, int spot) {
+    return voltsAt(spots.own(part, spot));
+  }
+
+  /** Whether anything but inputs of logic leads from one spot of a part to another. */
+  boolean driven(int part, int spot, int other) {
+    return nodes.driven(spots.own(part, spot), spots.own(part, other));
+  }
+
+  /** A number that tells pieces of metal apart. */
+  int metal(int part, int spot) {
+    return nodes.metal(spots.own(part, spot));
+  }
+
+  boolean driven(Pin pin, int part, int other) {
+    return nodes.driven(spots.pin(circuit.plan.pin(pin)), spots.own(part, other));
+  }
+
+  /** The level at a pin. */
+  public LogicLevel level(Pin pin) {
+    return LogicLevel.of(this, pin);
+  }
+
+  int metal(Pin pin) {
+    return nodes.metal(spots.pin(circuit.plan.pin(pin)));
+  }
+
   /** Voltage of one point against another (V). */
   public double volts(Point plus, Point minus) {
     return volts(plus) - volts(minus);

@@ -110,4 +110,9 @@ record Plan(
     }
     throw new IllegalArgumentException("no such part: " + ref);
   }
+
+  /** The pin of a part by its place among the part's pins. */
+  Pin pinOf(int part, int place) {
+    return parts.get(part).pins().get(place);
+  }
 }

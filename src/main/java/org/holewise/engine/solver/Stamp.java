@@ -3,6 +3,8 @@ package org.holewise.engine.solver;
 import java.util.ArrayList;
 import java.util.List;
 import org.holewise.engine.part.Device;
+import org.holewise.engine.part.Driver;
+import org.holewise.engine.part.Logic;
 import org.holewise.engine.part.Network;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.quantity.Parameter;
@@ -25,10 +27,17 @@ final class Stamp implements Network {
   /** A device between spots, with where its parameters stand among the part's. */
   record Law(Device device, int[] spots, int[] parameters) {}
 
+  /** An output of a part's logic: the law of its pin when high, and when low. */
+  record Output(int pin, Law high, Law low) {}
+
+  /** The logic of a part between two supply spots. */
+  record Gates(Logic logic, int plus, int minus, int[] inputs, List<Output> outputs) {}
+
   final List<Join> joins = new ArrayList<>();
   final List<Resistance> resistances = new ArrayList<>();
   final List<Source> sources = new ArrayList<>();
   final List<Law> laws = new ArrayList<>();
+  final List<Gates> gates = new ArrayList<>();
   final List<Parameter> parameters = new ArrayList<>();
 
   private final List<String> pins;
@@ -53,7 +62,9 @@ final class Stamp implements Network {
   }
 
   boolean linear() {
-    return laws.isEmpty() && sources.stream().allMatch(source -> Double.isInfinite(source.limit()));
+    return laws.isEmpty()
+        && gates.isEmpty()
+        && sources.stream().allMatch(source -> Double.isInfinite(source.limit()));
   }
 
   /** Nodes inside the part. */
@@ -102,8 +113,30 @@ final class Stamp implements Network {
 
   @Override
   public void device(Device device, int... nodes) {
+    laws.add(law(device, nodes));
+  }
+
+  @Override
+  public void logic(Logic logic, int plus, int minus, int[] inputs, Driver... outputs) {
+    var own = new ArrayList<Output>();
+    for (Driver output : outputs) {
+      own.add(
+          new Output(
+              output.pin(),
+              driver(output.high(), plus, output.pin(), minus),
+              driver(output.low(), minus, output.pin(), plus)));
+    }
+    gates.add(new Gates(logic, plus, minus, inputs.clone(), List.copyOf(own)));
+  }
+
+  /** From its rail to its pin; a device of two terminals points from plus to minus. */
+  private Law driver(Device device, int rail, int pin, int other) {
+    return device.terminals() == 2 ? law(device, rail, pin) : law(device, rail, pin, other);
+  }
+
+  private Law law(Device device, int... nodes) {
     int[] own = device.parameters().stream().mapToInt(this::parameter).toArray();
-    laws.add(new Law(device, nodes.clone(), own));
+    return new Law(device, nodes.clone(), own);
   }
 
   /** Where that parameter stands among the part's; the same name is the same parameter. */

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.holewise.engine.board.Build;
 import org.holewise.engine.board.Placed;
+import org.holewise.engine.board.Seat;
+import org.holewise.engine.part.Part;
 
 /**
  * A build in numbers: the strip of each pin and of each end of a link (-1: in none), and what some
@@ -30,7 +32,26 @@ record Layout(
     GIVEN
   }
 
+  /** Pins of chips that sit across the groove are fixed: they move with their chip or not at all. */
   static Layout of(Terminals t, Build build) {
+    Layout free = free(t, build);
+    for (int i = 0; i < free.parts.length; i++) {
+      Part part = t.parts.get(i);
+      boolean chip =
+          build
+              .placed(part.ref())
+              .flatMap(placed -> placed.seat(part))
+              .filter(Seat::acrossGroove)
+              .isPresent();
+      for (int j = t.firstPin[i]; chip && j < t.firstPin[i + 1]; j++) {
+        free.fixedPin[j] = true;
+      }
+    }
+    return free;
+  }
+
+  /** The same with every pin free to be moved. */
+  static Layout free(Terminals t, Build build) {
     var board = build.board();
     int[] pin = new int[t.pins.size()];
     var parts = new Presence[t.parts.size()];

@@ -1,6 +1,7 @@
 package org.holewise.engine.wiring;
 
 import java.util.List;
+import java.util.Optional;
 import org.holewise.engine.board.Hole;
 import org.holewise.engine.board.Link;
 import org.holewise.engine.part.Pin;
@@ -18,7 +19,7 @@ public sealed interface Repair {
    * @param slip what sort of slip it looks like
    */
   record MoveLead(
-      Pin pin, java.util.Optional<Hole> from, String net, String joins, List<Hole> to, Slip slip)
+      Pin pin, Optional<Hole> from, String net, String joins, List<Hole> to, Slip slip)
       implements Repair {}
 
   /** End 0 or 1 of a link moved; fields as for a lead. */
@@ -31,7 +32,26 @@ public sealed interface Repair {
 
   record RemoveLink(int link, Link where, String joins, String and) implements Repair {}
 
-  record PlacePart(String ref) implements Repair {}
+  /**
+   * A part placed, or a chip taken out and put in anew.
+   *
+   * @param anew empty for a part that is not on the board yet
+   */
+  record PlacePart(String ref, Optional<Reseat> anew) implements Repair {
+    public PlacePart(String ref) {
+      this(ref, Optional.empty());
+    }
+  }
+
+  /**
+   * How a chip is put in anew.
+   *
+   * @param from the hole of its first pin now
+   * @param to where that belongs
+   * @param turned whether it was turned round
+   * @param columns how many columns up its first pin goes; 0 where it was not across the groove
+   */
+  record Reseat(Hole from, Hole to, boolean turned, int columns) {}
 
   /** What a lead in a wrong hole looks like; each has its own sentence. */
   enum Slip {

@@ -1,6 +1,7 @@
 package org.holewise.engine.wiring;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A smallest set of repairs.
@@ -28,6 +29,7 @@ final class Smallest {
   private List<Fix> best = List.of();
   private int rank = Integer.MAX_VALUE;
   private int looked;
+  private boolean found;
 
   private Smallest(Wanted wanted, Layout layout, Plausibility plausibility) {
     this.wanted = wanted;
@@ -35,10 +37,15 @@ final class Smallest {
     this.plausibility = plausibility;
   }
 
-  static List<Fix> of(Wanted wanted, Layout layout, Plausibility plausibility) {
+  /** Empty where nothing that may be moved makes the layout right. */
+  static Optional<List<Fix>> of(Wanted wanted, Layout layout, Plausibility plausibility) {
     var smallest = new Smallest(wanted, layout, plausibility);
     smallest.search();
-    return wanted.extraLinks ? smallest.best : Tidied.of(wanted, layout, smallest.best);
+    if (!smallest.found) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        wanted.extraLinks ? smallest.best : Tidied.of(wanted, layout, smallest.best));
   }
 
   private void search() {
@@ -54,6 +61,7 @@ final class Smallest {
 
   /** Takes the most plausible of some sets of the same size. */
   private boolean look(Search way, Joints joints) {
+    found = true;
     var fixes = Draft.of(joints, plausibility.ground());
     int own = plausibility.of(fixes, joints);
     if (own < rank) {
@@ -67,6 +75,7 @@ final class Smallest {
   }
 
   private boolean better(Search way, Joints joints) {
+    found = true;
     best = Draft.of(joints, plausibility.ground());
     way.below(joints.cost);
     return true;

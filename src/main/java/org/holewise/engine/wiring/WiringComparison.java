@@ -19,6 +19,9 @@ import org.holewise.engine.exercise.Exercise;
  * single repair that could stand for one of them is listed, and the most plausible put in its
  * place; so the repairs of a set always fit together when each uses its first holes.
  *
+ * <p>Pins of a chip do not move one by one: a chip that sits wrongly is put in anew ({@link
+ * ChipSeats}), what else is wrong about it is put right with links.
+ *
  * <p>Holes that are full do not count when the set is sought; a repair for which no free hole
  * remains is offered only where there is no other, with an empty list. Unknown parts and pins and
  * second placings are left out of account. A pure function; the work is bounded by counting steps,
@@ -42,15 +45,25 @@ public final class WiringComparison {
   private final Plausibility plausibility;
   private final Offers offers;
   private final List<Fix> fixes;
+  private final ChipSeats chips;
   private final int nodes;
 
-  private WiringComparison(Exercise exercise, Build build) {
+  private WiringComparison(Exercise exercise, Build entered) {
     wanted = new Wanted(exercise);
-    layout = Layout.of(wanted.terminals, build);
+    chips = ChipSeats.of(wanted.terminals, entered);
+    Build build = chips.build();
     var ground = new Ground(wanted.terminals, build);
+    Layout rigid = Layout.of(wanted.terminals, build);
+    var seated = new Plausibility(wanted.terminals, rigid, ground);
+    var found = Smallest.of(wanted, rigid, seated);
+    layout = found.isPresent() ? rigid : Layout.free(wanted.terminals, build);
     plausibility = new Plausibility(wanted.terminals, layout, ground);
     offers = new Offers(wanted.terminals, ground, plausibility);
-    fixes = new ArrayList<>(Smallest.of(wanted, layout, plausibility));
+    fixes =
+        new ArrayList<>(
+            found
+                .or(() -> Smallest.of(wanted, layout, plausibility))
+                .orElse(List.of()));
     nodes = Math.min(NODES, ALL_NODES / Math.max(1, fixes.size()));
   }
 
@@ -69,11 +82,12 @@ public final class WiringComparison {
       offered.add(offered(i));
     }
     offered.sort(Comparator.comparing(Offered::now));
+    var differences = new ArrayList<Difference>();
+    chips.repairs().forEach(repair -> differences.add(new Difference(repair, List.of())));
+    offered.forEach(one -> differences.add(one.difference()));
     double leads = Math.max(1, wanted.terminals.pins.size());
     return new WiringReport(
-        offered.isEmpty(),
-        Math.max(0, 1 - offered.size() / leads),
-        offered.stream().map(Offered::difference).toList());
+        differences.isEmpty(), Math.max(0, 1 - differences.size() / leads), differences);
   }
 
   /** Puts the most plausible repair in each one's place; whether that changed anything. */

@@ -78,6 +78,17 @@ class KindsTest {
       lines.add("device " + nodes.length);
       parameters.addAll(device.parameters());
     }
+
+    @Override
+    public void logic(Logic logic, int plus, int minus, int[] inputs, Driver... outputs) {
+      assertThat(inputs).hasSize(logic.inputs());
+      assertThat(outputs).hasSize(logic.outputs());
+      lines.add("logic " + plus + " " + minus);
+      for (Driver output : outputs) {
+        parameters.addAll(output.high().parameters());
+        parameters.addAll(output.low().parameters());
+      }
+    }
   }
 
   private static Sheet sheet(String kind, Fields fields) {
