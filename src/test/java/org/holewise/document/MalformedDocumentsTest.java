@@ -161,9 +161,9 @@ class MalformedDocumentsTest {
             "/exercise/conditions/0/clock unknown-ref"),
         row(
             "a family of logic that there is not",
-            "/exercise/parts/4",
+            "/exercise/parts/3",
             "{\"ref\": \"U1\", \"kind\": \"7400\", \"family\": \"ECL\"}",
-            "/exercise/parts/4/family not-a-choice"),
+            "/exercise/parts/3/family not-a-choice"),
         row(
             "allow a text",
             "/exercise/allow/seriesOrder",

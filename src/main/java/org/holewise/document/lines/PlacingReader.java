@@ -82,8 +82,7 @@ final class PlacingReader {
     return places(holes, first, marked);
   }
 
-  private Places places(
-      Map<String, Hole> holes, Optional<Hole> first, Optional<String> marked) {
+  private Places places(Map<String, Hole> holes, Optional<Hole> first, Optional<String> marked) {
     var placed = new Placed(part.ref(), holes, first, marked).seated(part);
     return new Places(placed.ref(), placed.holes(), placed.pin1(), placed.marked());
   }

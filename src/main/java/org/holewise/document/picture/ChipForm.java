@@ -25,8 +25,7 @@ record ChipForm(Pen frame, double halfLength, double halfWidth, Spot first) {
     Pen frame = Pen.at(Spot.middle(at), first, along);
     double length = at.stream().mapToDouble(spot -> Math.abs(frame.in(spot).x())).max().orElse(0);
     double width = at.stream().mapToDouble(spot -> Math.abs(frame.in(spot).y())).max().orElse(0);
-    return new ChipForm(
-        frame, length + BEYOND, Math.max(LEAST, width - WITHIN), frame.in(first));
+    return new ChipForm(frame, length + BEYOND, Math.max(LEAST, width - WITHIN), frame.in(first));
   }
 
   Body body(Part part) {
@@ -36,8 +35,7 @@ record ChipForm(Pen frame, double halfLength, double halfWidth, Spot first) {
     double side = first.y() < 0 ? -1 : 1;
     detail.circle(first.x(), side * (halfWidth - 2 * MARK), MARK);
     Box extent =
-        Box.between(
-            frame.out(-halfLength, -halfWidth), frame.out(halfLength, halfWidth), 1);
+        Box.between(frame.out(-halfLength, -halfWidth), frame.out(halfLength, halfWidth), 1);
     return new Body(part.ref(), part.kind().name(), outline.path(), detail.path(), extent);
   }
 

@@ -9,8 +9,8 @@ import org.holewise.engine.part.Footprint;
 import org.holewise.engine.part.Part;
 
 /**
- * Names parts, pins that must not be exchanged, and links. A chip's pins are told by the mark beside
- * its first.
+ * Names parts, pins that must not be exchanged, and links. A chip's pins are told by the mark
+ * beside its first.
  */
 record Naming(List<Part> parts, Labels labels) {
   private static final double LEAD = 12;

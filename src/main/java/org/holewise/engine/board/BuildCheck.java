@@ -84,7 +84,8 @@ public final class BuildCheck {
     boolean byFirst = placed.pin1().isPresent();
     placed
         .holes()
-        .forEach((pin, hole) -> lead(byFirst ? at : at + "/holes/" + escape(pin), placed, pin, hole));
+        .forEach(
+            (pin, hole) -> lead(byFirst ? at : at + "/holes/" + escape(pin), placed, pin, hole));
     part.ifPresent(known -> leads(at, placed, known, chip));
   }
 

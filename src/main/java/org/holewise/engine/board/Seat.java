@@ -59,7 +59,8 @@ public record Seat(Hole first, boolean turned, Footprint.Dip chip) {
     OptionalInt row = row(pin < half ? 0 : chip.rowSpacing());
     return first.rail() || row.isEmpty() || column < 1
         ? Optional.empty()
-        : Optional.of(new Hole(first.board(), ROWS.substring(row.getAsInt()).substring(0, 1), column));
+        : Optional.of(
+            new Hole(first.board(), ROWS.substring(row.getAsInt()).substring(0, 1), column));
   }
 
   /** Number of the row so many steps across from that of pin 1. */
@@ -81,8 +82,7 @@ public record Seat(Hole first, boolean turned, Footprint.Dip chip) {
   /** The same holes with the chip turned round in them: pin 1 where the middle pin was. */
   public Seat turnedRound() {
     int far = first.column() + (turned ? -1 : 1) * (chip.pins() / 2 - 1);
-    return row(chip.rowSpacing())
-        .stream()
+    return row(chip.rowSpacing()).stream()
         .mapToObj(row -> new Hole(first.board(), ROWS.substring(row, row + 1), far))
         .map(hole -> new Seat(hole, !turned, chip))
         .findFirst()
@@ -91,7 +91,6 @@ public record Seat(Hole first, boolean turned, Footprint.Dip chip) {
 
   /** So many columns further up. */
   public Seat shifted(int columns) {
-    return new Seat(
-        new Hole(first.board(), first.track(), first.column() + columns), turned, chip);
+    return new Seat(new Hole(first.board(), first.track(), first.column() + columns), turned, chip);
   }
 }

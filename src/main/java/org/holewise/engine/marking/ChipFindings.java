@@ -25,16 +25,14 @@ final class ChipFindings {
         .toList();
   }
 
-  private static Stream<Finding> of(
-      String ref, Repair.Reseat anew, BenchRecord record) {
+  private static Stream<Finding> of(String ref, Repair.Reseat anew, BenchRecord record) {
     String at = at(record, ref);
     if (anew.turned()) {
       return Stream.of(Finding.of(at, "chip-turned", ref, anew.to()));
     }
     return anew.columns() == 0
         ? Stream.empty()
-        : Stream.of(
-            Finding.of(at, "chip-shifted", ref, anew.to(), Math.abs(anew.columns())));
+        : Stream.of(Finding.of(at, "chip-shifted", ref, anew.to(), Math.abs(anew.columns())));
   }
 
   /** Where a part was placed. */

@@ -7,7 +7,6 @@ import java.util.Set;
 import org.holewise.engine.board.Finding;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Condition;
-import org.holewise.engine.part.Pin;
 import org.holewise.engine.reading.Assembly;
 import org.holewise.engine.reading.Bench;
 import org.holewise.engine.solver.Settled;
@@ -32,11 +31,16 @@ final class LogicFindings {
               clash ->
                   findings.add(
                       Finding.of(
-                          ChipFindings.at(record, clash.high().ref()), "outputs-clash", clash.high(), clash.low())));
+                          ChipFindings.at(record, clash.high().ref()),
+                          "outputs-clash",
+                          clash.high(),
+                          clash.low())));
       settled
           .map(Settled::swinging)
           .orElse(Set.of())
-          .forEach(pin -> findings.add(Finding.of(ChipFindings.at(record, pin.ref()), "oscillates", pin)));
+          .forEach(
+              pin ->
+                  findings.add(Finding.of(ChipFindings.at(record, pin.ref()), "oscillates", pin)));
     }
     return findings;
   }

@@ -9,8 +9,7 @@ import java.util.List;
  */
 final class BinaryCounter {
   private static final int BITS = 4;
-  private static final String PINS =
-      "CLR CLK P0 P1 P2 P3 ENP GND LOAD ENT Q3 Q2 Q1 Q0 RCO VCC";
+  private static final String PINS = "CLR CLK P0 P1 P2 P3 ENP GND LOAD ENT Q3 Q2 Q1 Q0 RCO VCC";
 
   static final List<Kind> ALL =
       List.of(kind("74161", BinaryCounter::clearing), kind("74163", BinaryCounter::synchronous));

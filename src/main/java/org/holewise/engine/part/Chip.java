@@ -71,8 +71,7 @@ interface Chip extends Kind {
     List<String> inputs = pinout().numbers(inputs());
     if (family.bipolar()) {
       Parameter ohms = Parameter.within(part.ref() + ".input", INPUT_OHMS, family.share());
-      inputs.forEach(
-          input -> network.device(new InputLoad(ohms), network.pin(input), plus, minus));
+      inputs.forEach(input -> network.device(new InputLoad(ohms), network.pin(input), plus, minus));
       if (part.number("idle") > 0) {
         network.resistor(
             plus,

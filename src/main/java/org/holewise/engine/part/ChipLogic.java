@@ -43,9 +43,7 @@ record ChipLogic(
 
   @Override
   public Level read(int input, double[] volts, double supply, Level before) {
-    return schmitt
-        ? family.read(volts[input], supply, before)
-        : family.read(volts[input], supply);
+    return schmitt ? family.read(volts[input], supply, before) : family.read(volts[input], supply);
   }
 
   @Override

@@ -28,6 +28,7 @@ final class Drivers {
         ? new DiodeLaw(
             new Junction(BEND, family.high(), DROP_AMPS),
             new Parameter(ref + ".high", DROP, new Spread.Normal(DROP_SPREAD)))
-        : new OutputLaw(Parameter.within(ref + ".high", family.high(), family.share()), family.at());
+        : new OutputLaw(
+            Parameter.within(ref + ".high", family.high(), family.share()), family.at());
   }
 }

@@ -36,7 +36,8 @@ final class Exchanges {
     }
     List<String> own = chip.legs(gate, false);
     for (int other = 0; other < chip.gates(); other++) {
-      for (boolean turned : chip.legs() == 1 ? new boolean[] {false} : new boolean[] {false, true}) {
+      for (boolean turned :
+          chip.legs() == 1 ? new boolean[] {false} : new boolean[] {false, true}) {
         if (!taken.contains(other)) {
           taken.add(other);
           add(gate + 1, taken, with(soFar, own, chip.legs(other, turned)));

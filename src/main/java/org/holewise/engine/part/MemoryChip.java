@@ -40,16 +40,7 @@ record MemoryChip(
 
   MemoryChip halves(String one, String other) {
     return new MemoryChip(
-        name,
-        pinout,
-        inputs,
-        outputs,
-        usual,
-        idle,
-        cells,
-        clocks,
-        steps,
-        List.of(one, other));
+        name, pinout, inputs, outputs, usual, idle, cells, clocks, steps, List.of(one, other));
   }
 
   static List<Level> cleared(int cells) {
@@ -58,8 +49,7 @@ record MemoryChip(
 
   @Override
   public ChipLogic logic(Family family) {
-    return new ChipLogic(
-        family, false, count(inputs), count(outputs), cells, clocks, steps);
+    return new ChipLogic(family, false, count(inputs), count(outputs), cells, clocks, steps);
   }
 
   private static int count(String names) {

@@ -64,8 +64,7 @@ final class SegmentDisplay implements Kind {
   public List<Limit> limits(Part part) {
     double limit = part.fields().number("limit", Led.AMPS);
     return SEGMENTS.stream()
-        .<Limit>map(
-            segment -> new Limit.Current(PINS.number(segment), limit, Led.MAXIMUM * limit))
+        .<Limit>map(segment -> new Limit.Current(PINS.number(segment), limit, Led.MAXIMUM * limit))
         .toList();
   }
 }

@@ -33,6 +33,9 @@ final class Clocking {
   }
 
   private static boolean drives(Exercise exercise, Pin pin) {
-    return exercise.part(pin.ref()).filter(part -> SOURCES.contains(part.kind().name())).isPresent();
+    return exercise
+        .part(pin.ref())
+        .filter(part -> SOURCES.contains(part.kind().name()))
+        .isPresent();
   }
 }

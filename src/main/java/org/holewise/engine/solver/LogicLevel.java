@@ -71,7 +71,6 @@ public record LogicLevel(Response response, boolean undriven) {
     for (int k = 0; k < slopes.length; k++) {
       slopes[k] /= span;
     }
-    return new LogicLevel(
-        new Response((volts.value() - low) / span, 0, slopes), undriven);
+    return new LogicLevel(new Response((volts.value() - low) / span, 0, slopes), undriven);
   }
 }

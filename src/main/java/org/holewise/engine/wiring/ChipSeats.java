@@ -91,8 +91,7 @@ final class ChipSeats {
 
   private void take(Placed own, Part part, Seat from, Seat to) {
     var holes = to.holes(part.kind().pins(part.fields()));
-    placed.set(
-        placed.indexOf(own), new Placed(own.ref(), holes, Optional.empty(), own.marked()));
+    placed.set(placed.indexOf(own), new Placed(own.ref(), holes, Optional.empty(), own.marked()));
     int columns = to.first().column() - from.first().column();
     repairs.add(
         new Repair.PlacePart(

@@ -32,7 +32,9 @@ record Layout(
     GIVEN
   }
 
-  /** Pins of chips that sit across the groove are fixed: they move with their chip or not at all. */
+  /**
+   * Pins of chips that sit across the groove are fixed: they move with their chip or not at all.
+   */
   static Layout of(Terminals t, Build build) {
     Layout free = free(t, build);
     for (int i = 0; i < free.parts.length; i++) {

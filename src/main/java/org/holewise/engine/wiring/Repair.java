@@ -18,8 +18,7 @@ public sealed interface Repair {
    * @param to free holes where it would be right, nearest first
    * @param slip what sort of slip it looks like
    */
-  record MoveLead(
-      Pin pin, Optional<Hole> from, String net, String joins, List<Hole> to, Slip slip)
+  record MoveLead(Pin pin, Optional<Hole> from, String net, String joins, List<Hole> to, Slip slip)
       implements Repair {}
 
   /** End 0 or 1 of a link moved; fields as for a lead. */

@@ -61,9 +61,7 @@ public final class WiringComparison {
     offers = new Offers(wanted.terminals, ground, plausibility);
     fixes =
         new ArrayList<>(
-            found
-                .or(() -> Smallest.of(wanted, layout, plausibility))
-                .orElse(List.of()));
+            found.or(() -> Smallest.of(wanted, layout, plausibility)).orElse(List.of()));
     nodes = Math.min(NODES, ALL_NODES / Math.max(1, fixes.size()));
   }
 

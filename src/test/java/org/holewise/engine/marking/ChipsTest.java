@@ -44,9 +44,7 @@ class ChipsTest {
             .part("R9", "resistor", "ohms", 10_000)
             .net("plus", "B1.+ U1.14 R9.1")
             .net("clock", "R9.2 S1.1 U1.1")
-            .net(
-                "ground",
-                "B1.- U1.7 S1.2 U1.2 U1.12 U1.13 D0.k D1.k D2.k D3.k");
+            .net("ground", "B1.- U1.7 S1.2 U1.2 U1.12 U1.13 D0.k D1.k D2.k D3.k");
     for (int bit = 0; bit < LAMPS.length; bit++) {
       draft
           .part("R" + bit, "resistor", "ohms", 1000)

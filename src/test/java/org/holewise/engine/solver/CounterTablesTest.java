@@ -25,11 +25,14 @@ class CounterTablesTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 2, 7, 8, 9, 15, 16, 17, 40, 10_000})
   void aRippleCounterCountsInBinary(int pulses) {
-    Settled after = new Bread().chip(RIPPLE).rows("R1 resistor clk 0 ohms=10k").after(pulses, "U1.1");
+    Settled after =
+        new Bread().chip(RIPPLE).rows("R1 resistor clk 0 ohms=10k").after(pulses, "U1.1");
     assertThat(Bread.outputs(after, "U1")).isEqualTo(bits(pulses % 16, 4) + "LLLL");
   }
 
-  /** SN74HC393: QA–QD are pins 3 to 6, the other half's 11 to 8, clears 2 and 12, clocks 1 and 13. */
+  /**
+   * SN74HC393: QA–QD are pins 3 to 6, the other half's 11 to 8, clears 2 and 12, clocks 1 and 13.
+   */
   @Test
   void theHalvesOfARippleCounterInARowAreEightBits() {
     Settled after =
@@ -87,7 +90,9 @@ class CounterTablesTest {
     assertThat(Bread.outputs(after, "U1")).startsWith(bits(count, 4));
   }
 
-  /** CD4017B (SCHS027): Q0–Q9 are 3 2 4 7 10 1 5 6 9 11, carry 12, inhibit 13, clock 14, reset 15. */
+  /**
+   * CD4017B (SCHS027): Q0–Q9 are 3 2 4 7 10 1 5 6 9 11, carry 12, inhibit 13, clock 14, reset 15.
+   */
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 4, 5, 9, 10, 23})
   void aDecadeCounterHasOneOutputHigh(int pulses) {
@@ -161,7 +166,8 @@ class CounterTablesTest {
     for (int bit = 0; bit < 4; bit++) {
       chip.append(' ').append(pins[bit]).append('=').append((digit >> bit & 1) == 1 ? "5" : "0");
     }
-    assertThat(Bread.outputs(new Bread().chip(chip.toString()).settled(), "U1")).isEqualTo(segments);
+    assertThat(Bread.outputs(new Bread().chip(chip.toString()).settled(), "U1"))
+        .isEqualTo(segments);
   }
 
   @Test
@@ -173,7 +179,10 @@ class CounterTablesTest {
   @Test
   void anUnclearedWireAtClearLeavesTheCountUndefinedOnceItCounts() {
     Settled after =
-        new Bread().chip("U1 74393 1=clk 12=0 13=0").rows("R1 resistor clk 0 ohms=10k").after(1, "U1.1");
+        new Bread()
+            .chip("U1 74393 1=clk 12=0 13=0")
+            .rows("R1 resistor clk 0 ohms=10k")
+            .after(1, "U1.1");
     assertThat(Bread.outputs(after, "U1")).startsWith("?");
   }
 }

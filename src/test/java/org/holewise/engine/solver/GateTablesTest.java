@@ -49,7 +49,19 @@ class GateTablesTest {
     String b = row % 2 == 0 ? "0" : "5";
     var bread =
         new Bread()
-            .chip("U1 " + kind + " " + pin[0] + "=" + a + " " + pin[1] + "=" + b + " family=" + family);
+            .chip(
+                "U1 "
+                    + kind
+                    + " "
+                    + pin[0]
+                    + "="
+                    + a
+                    + " "
+                    + pin[1]
+                    + "="
+                    + b
+                    + " family="
+                    + family);
     double volts = volts(bread.settled(), bread, "U1." + pin[2]);
     return volts > 2.5 ? "H" : "L";
   }
@@ -94,7 +106,8 @@ class GateTablesTest {
   void aLoadedOutputOfThe4000FamilyGivesWayAsItsSheetHasIt(
       double supply, double drop, double amps, double slack) {
     double ohms = (supply - drop) / amps;
-    var low = new Bread(supply).chip("U1 7404 1=5 2=y family=CMOS").rows("R1 resistor 5 y ohms=" + ohms);
+    var low =
+        new Bread(supply).chip("U1 7404 1=5 2=y family=CMOS").rows("R1 resistor 5 y ohms=" + ohms);
     assertThat(volts(low.settled(), low, "U1.2")).isCloseTo(drop, within(slack));
   }
 
@@ -115,21 +128,32 @@ class GateTablesTest {
   /** MM74HC04 at 4.5 V: up to 1.35 V is low, from 3.15 V high; SN74HCT00: 0.8 and 2.0 V. */
   @ParameterizedTest
   @CsvSource({
-    "HC, 1.35, H", "HC, 1.36, ?", "HC, 3.14, ?", "HC, 3.15, L", "HCT, 0.8, H", "HCT, 0.81, ?",
-    "HCT, 1.99, ?", "HCT, 2.0, L"
+    "HC, 1.35, H",
+    "HC, 1.36, ?",
+    "HC, 3.14, ?",
+    "HC, 3.15, L",
+    "HCT, 0.8, H",
+    "HCT, 0.81, ?",
+    "HCT, 1.99, ?",
+    "HCT, 2.0, L"
   })
   void betweenItsThresholdsALevelIsUndefined(String family, double volts, String out) {
     var bread =
-        new Bread(4.5)
-            .rows("B2 battery in 0 volts=" + volts)
-            .chip("U1 7404 1=in family=" + family);
+        new Bread(4.5).rows("B2 battery in 0 volts=" + volts).chip("U1 7404 1=in family=" + family);
     assertThat(Bread.outputs(bread.settled(), "U1")).startsWith(out);
   }
 
   /** SN74HC14 (SCLS085), typical at 4.5 V: up at 2.5 V, down at 1.6 V; SN74LS14: 1.6 and 0.8 V. */
   @ParameterizedTest
-  @CsvSource({"HC, 4.5, 1.6, H", "HC, 4.5, 2.5, L", "HC, 4.5, 2.0, ?", "LS, 5, 0.79, H", "LS, 5, 1.61, L"})
-  void aSchmittInputTurnsAtItsOwnThresholds(String family, double supply, double volts, String out) {
+  @CsvSource({
+    "HC, 4.5, 1.6, H",
+    "HC, 4.5, 2.5, L",
+    "HC, 4.5, 2.0, ?",
+    "LS, 5, 0.79, H",
+    "LS, 5, 1.61, L"
+  })
+  void aSchmittInputTurnsAtItsOwnThresholds(
+      String family, double supply, double volts, String out) {
     var bread =
         new Bread(supply)
             .rows("B2 battery in 0 volts=" + volts)
@@ -140,9 +164,15 @@ class GateTablesTest {
   @Test
   void aPairOfCrossedGatesRemembers() {
     String latch = " 1=s 2=qn 3=q 4=q 5=r 6=qn";
-    var set = new Bread().rows("R1 resistor s 0 ohms=1k; R2 resistor r 5 ohms=1k").chip("U1 7400" + latch);
+    var set =
+        new Bread()
+            .rows("R1 resistor s 0 ohms=1k; R2 resistor r 5 ohms=1k")
+            .chip("U1 7400" + latch);
     assertThat(Bread.outputs(set.settled(), "U1")).startsWith("HL");
-    var open = new Bread().rows("R1 resistor s 5 ohms=1k; R2 resistor r 5 ohms=1k").chip("U1 7400" + latch);
+    var open =
+        new Bread()
+            .rows("R1 resistor s 5 ohms=1k; R2 resistor r 5 ohms=1k")
+            .chip("U1 7400" + latch);
     assertThat(Bread.outputs(open.settled(), "U1")).startsWith("??");
     assertThat(open.settled().swinging()).hasSize(2);
   }
@@ -150,7 +180,9 @@ class GateTablesTest {
   @Test
   void threeInvertersInARingSwing() {
     Settled ring = new Bread().chip("U1 7404 1=a 2=b 3=b 4=c 5=c 6=a").settled();
-    assertThat(ring.swinging()).extracting(Object::toString).containsExactlyInAnyOrder("U1.2", "U1.4", "U1.6");
+    assertThat(ring.swinging())
+        .extracting(Object::toString)
+        .containsExactlyInAnyOrder("U1.2", "U1.4", "U1.6");
     assertThat(Bread.outputs(ring, "U1")).startsWith("???");
   }
 
