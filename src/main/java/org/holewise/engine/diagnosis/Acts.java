@@ -29,6 +29,10 @@ final class Acts {
     tasks.put("wrong-value", List.of(new Task("check-value", 0.5)));
     tasks.put("reversed", List.of(new Task("turn-round", 0.5)));
     tasks.put("swapped-pins", List.of(new Task("check-pins", 0.5)));
+    tasks.put("turned-round", List.of(new Task("turn-round", 0.5)));
+    tasks.put("shifted", List.of(new Task("look-at", 0.3)));
+    tasks.put("unpowered", List.of(new Task("look-at", 0.3)));
+    tasks.put("bounce", List.of(new Task("measure-again", 0.5)));
     tasks.put("touching", List.of(new Task("part-leads", 0.3)));
     tasks.put("dead-part", List.of(new Task("change-part", 1)));
     tasks.put("supply-off", List.of(new Task("switch-on", 0.2)));

@@ -20,6 +20,8 @@ final class Hypotheses {
           PartFaults::wrongValue,
           PartFaults::reversed,
           PartFaults::swappedPins,
+          ChipFaults::of,
+          ChipFaults::bouncing,
           DeadParts::of,
           StripFaults::touching,
           RailFaults::hiddenGaps,

@@ -73,6 +73,11 @@ record ChipLogic(
     }
   }
 
+  @Override
+  public boolean waits(int input) {
+    return schmitt;
+  }
+
   /**
    * Whether a clock has just risen, or fallen: undefined where it may have.
    *

@@ -47,4 +47,11 @@ public interface Logic {
 
   /** Makes it see its clocks as for the first time: no edge comes of what they are now. */
   default void forget(Level[] memory) {}
+
+  /**
+   * Whether an input has two thresholds apart, so that a capacitor at it can swing between them.
+   */
+  default boolean waits(int input) {
+    return false;
+  }
 }

@@ -25,6 +25,9 @@ public interface Network {
   /** The same, whose voltage gives way where it would deliver more than {@code limit} (A). */
   void source(int plus, int minus, Parameter volts, double limit);
 
+  /** A capacitance (F): at rest nothing at all. */
+  void capacitor(int a, int b, Parameter farads);
+
   /** A device whose currents follow from the voltages at its nodes. */
   void device(Device device, int... nodes);
 

@@ -10,6 +10,8 @@ public final class Registry {
       List.of(
           new Resistor(),
           new Potentiometer(),
+          Capacitor.PLAIN,
+          Capacitor.ELECTROLYTIC,
           new Diode(),
           new Zener(),
           new Led(),
@@ -30,7 +32,8 @@ public final class Registry {
           List.of(DecadeCounter.KIND),
           ShiftRegisters.ALL,
           List.of(SegmentDecoder.KIND),
-          List.of(new SegmentDisplay()));
+          List.of(new SegmentDisplay()),
+          List.of(new Timer()));
 
   private static final List<Kind> KINDS =
       Stream.concat(PARTS.stream(), CHIPS.stream().flatMap(List::stream)).toList();

@@ -89,6 +89,7 @@ final class Bands {
                 forecast.sort() == Forecast.Sort.LEVEL && forecast.floating()
                     ? anyLevel(forecast)
                     : Double.isInfinite(forecast.value())
+                            || forecast.sort() == Forecast.Sort.FLICKER
                         ? exactly(forecast)
                         : around(forecast, measure, condition));
   }

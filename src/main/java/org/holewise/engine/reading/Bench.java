@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.holewise.engine.exercise.Condition;
+import org.holewise.engine.part.Pin;
 import org.holewise.engine.quantity.Parameter;
 import org.holewise.engine.solver.Circuit;
+import org.holewise.engine.solver.Cycle;
 import org.holewise.engine.solver.Edit;
 import org.holewise.engine.solver.LogicSolver;
 import org.holewise.engine.solver.OperatingPoint;
@@ -36,6 +38,7 @@ public final class Bench {
   private static final class State {
     final Circuit circuit;
     final Optional<Settled> settled;
+    final Map<Pin, Optional<Cycle>> cycles = new LinkedHashMap<>();
     @Nullable Outcome outcome;
 
     State(Circuit circuit, Optional<Settled> settled) {
@@ -80,7 +83,9 @@ public final class Bench {
 
   /** Uncertain numbers of the assembly: the same for every condition. */
   public List<Parameter> parameters() {
-    return circuit(assembly.exercise().conditions().get(0)).parameters();
+    return states.isEmpty()
+        ? unsolved(assembly.exercise().conditions().get(0)).parameters()
+        : states.values().iterator().next().circuit.parameters();
   }
 
   /** The operating point in a condition; empty where the circuit has no solution. */
@@ -129,14 +134,43 @@ public final class Bench {
       Circuit driven = circuit.drivenAs(near.circuit(condition));
       return new State(doubt ? driven.doubted() : driven, near.state(condition).settled);
     }
-    Settled settled =
+    Settled settled = settle(circuit, condition);
+    return new State(settled.circuit(), Optional.of(settled));
+  }
+
+  private Settled settle(Circuit circuit, Condition condition) {
+    Optional<Pin> clock =
         condition
             .clock()
-            .filter(clock -> condition.after() > 0)
-            .map(clock -> Clocking.source(assembly, clock))
-            .map(clock -> LogicSolver.settle(circuit, clock, condition.after()))
-            .orElseGet(() -> LogicSolver.settle(circuit));
-    return new State(settled.circuit(), Optional.of(settled));
+            .filter(pin -> condition.after() > 0)
+            .map(pin -> Clocking.source(assembly, pin));
+    int pulses =
+        clock.map(pin -> Clocking.pulses(assembly, pin, condition.after())).orElse(0);
+    Optional<Settled> like = near == null ? Optional.empty() : near.settled(condition);
+    if (like.isPresent() && pulses == condition.after()) {
+      return LogicSolver.settle(circuit, clock, pulses, like.get());
+    }
+    return clock
+        .map(pin -> LogicSolver.settle(circuit, pin, pulses))
+        .orElseGet(() -> LogicSolver.settle(circuit));
+  }
+
+  /**
+   * What the current into a pin does while a circuit's own clock runs; empty where none does, or
+   * where pulses are counted. A bench that differs in values alone runs as the one it differs from.
+   */
+  Optional<Cycle> cycle(Condition condition, Pin pin) {
+    Optional<Settled> own = settled(condition).filter(settled -> settled.clock().isPresent());
+    if (own.isEmpty() || condition.after() > 0) {
+      return Optional.empty();
+    }
+    Optional<Settled> before = near == null ? Optional.empty() : near.settled(condition);
+    if (near != null && before.isPresent() && before.get().way() == own.get().way()) {
+      return near.cycle(condition, pin);
+    }
+    State state = state(condition);
+    return state.cycles.computeIfAbsent(
+        pin, at -> LogicSolver.cycle(state.circuit.undriven(), point -> point.current(at)));
   }
 
   /** How its logic came to rest in a condition; empty where it has none. */

@@ -21,9 +21,13 @@ public record Forecast(
     AMOUNT,
     LAMP,
     BUZZER,
+    /** A lamp that goes on and off slowly enough to be seen. */
+    FLICKER,
     /** A voltage as logic sees it: 0 where it just is low, 1 where it just is high. */
     LEVEL
   }
+
+  static final String FLICKERING = "flickering";
 
   /** Neither low nor high. */
   static final String UNDEFINED = "undefined";
@@ -92,7 +96,7 @@ public record Forecast(
       return Double.isInfinite(value) ? 1 : beyond(meter.scale(function).top(), deviation);
     }
     String word = shown instanceof Shown.Word said ? said.word() : "";
-    if (Double.isInfinite(value)) {
+    if (Double.isInfinite(value) || sort == Sort.FLICKER) {
       boolean said = words(sort, value, value, meter).contains(word);
       return said ? 1 - MISNAMED : MISNAMED / BRIGHTNESS.size();
     }
@@ -128,6 +132,9 @@ public record Forecast(
 
   /** The words that values from {@code low} to {@code high} are called by. */
   static List<String> words(Sort sort, double low, double high, Meter meter) {
+    if (sort == Sort.FLICKER) {
+      return List.of(FLICKERING);
+    }
     if (sort == Sort.BUZZER) {
       return low >= meter.buzzerBelow()
           ? List.of("no")

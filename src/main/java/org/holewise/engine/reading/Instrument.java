@@ -9,6 +9,7 @@ import org.holewise.engine.exercise.Probe;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
 import org.holewise.engine.solver.Circuit;
+import org.holewise.engine.solver.Cycle;
 import org.holewise.engine.solver.Edit;
 import org.holewise.engine.solver.OperatingPoint;
 import org.holewise.engine.solver.OperatingPointSolver;
@@ -25,6 +26,9 @@ import org.holewise.engine.solver.Response;
 public final class Instrument {
   /** Source resistance, as a part of the meter's, below which its bending under load is lost. */
   private static final double STIFF = 1e-3;
+
+  /** Up to this an eye sees a lamp go on and off (Hz; common practice). */
+  private static final double SEEN = 25;
 
   private final Meter meter;
   private final double stiff;
@@ -144,10 +148,23 @@ public final class Instrument {
 
   private Optional<Forecast> seen(Bench bench, String ref, Condition condition) {
     Pin first = bench.assembly().exercise().part(ref).orElseThrow().pins().get(0);
+    Optional<Cycle> cycle = bench.cycle(condition, first).filter(this::changes);
     return bench
         .point(condition)
         .map(point -> point.currentResponse(first))
-        .map(r -> forecast(Forecast.Sort.LAMP, Function.AMPS, r));
+        .map(r -> forecast(Forecast.Sort.LAMP, Function.AMPS, r))
+        .map(still -> cycle.map(runs -> running(runs, still)).orElse(still));
+  }
+
+  /** Whether an eye would call a lamp otherwise at one time and at another. */
+  private boolean changes(Cycle cycle) {
+    return Forecast.words(Forecast.Sort.LAMP, cycle.least(), cycle.most(), meter).size() > 1;
+  }
+
+  private static Forecast running(Cycle cycle, Forecast still) {
+    Forecast.Sort sort = cycle.hertz() <= SEEN ? Forecast.Sort.FLICKER : Forecast.Sort.LAMP;
+    return new Forecast(
+        sort, Function.AMPS, cycle.mean(), new double[still.slopes().length], false);
   }
 
   /** A wire that nothing drives is neither low nor high, whatever its voltage. */

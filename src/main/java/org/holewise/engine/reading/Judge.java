@@ -125,7 +125,9 @@ public final class Judge {
 
   /** A word fits where any value inside the band, or the worst case, would have been called so. */
   private Verdict word(Reading reading, String word, Expected by) {
-    Forecast.Sort sort = Forecast.sort(reading.measure());
+    boolean flickers = by.shown().equals(new Shown.Word(Forecast.FLICKERING));
+    Forecast.Sort sort =
+        flickers ? Forecast.Sort.FLICKER : Forecast.sort(reading.measure());
     if (Forecast.words(sort, by.low(), by.high(), instrument.meter()).contains(word)) {
       return Verdict.WITHIN;
     }

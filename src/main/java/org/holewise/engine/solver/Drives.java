@@ -10,9 +10,17 @@ import org.holewise.engine.part.Level;
  *
  * @param levels by part; parts without logic have none
  * @param doubt what an undefined output is solved as
+ * @param holds capacitors that stand at a voltage
  */
-record Drives(List<List<Level>> levels, boolean doubt) {
-  static final Drives NONE = new Drives(List.of(), false);
+record Drives(List<List<Level>> levels, boolean doubt, List<Hold> holds) {
+  static final Drives NONE = new Drives(List.of(), false, List.of());
+
+  /** A capacitor of a part, by its place there, and its voltage (V). */
+  record Hold(int part, int capacitor, double volts) {}
+
+  Drives holding(List<Hold> others) {
+    return new Drives(levels, doubt, others);
+  }
 
   /** Whether an output drives high; empty where it drives nothing. */
   Optional<Boolean> of(int part, int output) {
@@ -33,7 +41,7 @@ record Drives(List<List<Level>> levels, boolean doubt) {
   }
 
   Drives doubting(boolean high) {
-    return new Drives(levels, high);
+    return new Drives(levels, high, holds);
   }
 
   static List<List<Level>> copy(Level[][] levels) {

@@ -87,6 +87,16 @@ final class Elements {
     for (int part : circuit.plan.order()) {
       add(circuit, spots, part);
     }
+    for (Drives.Hold hold : circuit.drives.holds()) {
+      Stamp.Capacitor at = circuit.mounted[hold.part()].stamp().capacitors.get(hold.capacitor());
+      sources.add(
+          new Source(
+              spots.own(hold.part(), at.a()),
+              spots.own(hold.part(), at.b()),
+              hold.volts(),
+              Double.POSITIVE_INFINITY,
+              -1));
+    }
     ownResistances = resistances.size();
     ownSources = sources.size();
     for (int part : circuit.plan.order()) {

@@ -151,7 +151,7 @@ final class LogicRun {
     if (before != null) {
       return before;
     }
-    Circuit driven = circuit.driving(drives);
+    Circuit driven = circuit.driving(drives.holding(circuit.drives.holds()));
     Outcome outcome =
         near.map(point -> OperatingPointSolver.solve(driven, point))
             .orElseGet(() -> OperatingPointSolver.solve(driven));
@@ -164,6 +164,11 @@ final class LogicRun {
       known.put(drives, found);
     }
     return found;
+  }
+
+  /** Whether the state as it is is one of rest. */
+  boolean rests() {
+    return next(false).filter(next -> next.same(state)).isPresent();
   }
 
   /** The voltages of the state as it is; empty where there are none. */

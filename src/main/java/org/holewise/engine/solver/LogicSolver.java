@@ -7,7 +7,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.holewise.engine.part.Level;
 import org.holewise.engine.part.Pin;
 
@@ -18,22 +20,75 @@ import org.holewise.engine.part.Pin;
  */
 public final class LogicSolver {
   private final Circuit circuit;
-  private LogicRun run;
+  private final LogicRun run;
+  private final Optional<Rhythm> rhythm;
   private final Set<LogicRun.Swing> swings = new LinkedHashSet<>();
+  private final List<Trace.Sample> way = new ArrayList<>();
 
-  private LogicSolver(Circuit circuit, Optional<OperatingPoint> near) {
-    this.circuit = circuit;
-    run = new LogicRun(circuit, LogicState.start(circuit), near);
+  private LogicSolver(Circuit circuit, Optional<Rhythm> rhythm) {
+    this.rhythm = rhythm;
+    LogicState start = LogicState.start(circuit);
+    this.circuit = holding(circuit, rhythm);
+    rhythm.ifPresent(own -> start.take(own.rest(), own.part()));
+    run = new LogicRun(this.circuit, start, Optional.empty());
+  }
+
+  /** The circuit with the capacitor of its clock held. */
+  static Circuit holding(Circuit circuit, Optional<Rhythm> rhythm) {
+    return rhythm
+        .map(own -> circuit.driving(Drives.NONE.holding(List.of(own.hold()))))
+        .orElse(circuit.undriven());
+  }
+
+  /**
+   * The same of a circuit that differs little from one that is settled on the same occasion: where
+   * it rests in the states that the other went through, it is taken to have gone the same way.
+   */
+  public static Settled settle(Circuit circuit, Optional<Pin> clock, int pulses, Settled like) {
+    Trace trace = like.way().trace;
+    if (!trace.holds(circuit, clock)) {
+      return clock.isPresent() ? settle(circuit, clock.get(), pulses) : settle(circuit);
+    }
+    Drives drives = trace.samples().get(0).state().drives();
+    Circuit driven = circuit.driving(drives.holding(like.circuit().drives.holds()));
+    return new Settled(driven, like.swinging(), List.of(), like.clock(), like.way());
+  }
+
+  /** With a clock of its own at rest, everything else as the supply comes on. */
+  static LogicSolver resting(Circuit circuit, Rhythm rhythm) {
+    var solver = new LogicSolver(circuit, Optional.of(rhythm));
+    solver.powerUp();
+    return solver;
+  }
+
+  LogicState state() {
+    return run.state;
+  }
+
+  /**
+   * What a number does while a circuit runs by a clock of its own; empty where it has none or never
+   * comes to rest between pulses.
+   */
+  public static Optional<Cycle> cycle(Circuit circuit, ToDoubleFunction<OperatingPoint> number) {
+    return Rhythm.of(circuit).flatMap(own -> new CycleRun(circuit, own).watch(number));
+  }
+
+  /** How often the output swings that makes a circuit's own clock (Hz). */
+  public static OptionalDouble frequency(Circuit circuit) {
+    Optional<Rhythm> rhythm = Rhythm.of(circuit);
+    return rhythm.isPresent()
+        ? OptionalDouble.of(1 / rhythm.get().period())
+        : OptionalDouble.empty();
   }
 
   /** As the supply comes on and nothing is clocked. */
   public static Settled settle(Circuit circuit) {
-    return new LogicSolver(circuit, Optional.empty()).settled(Optional.empty(), 0);
+    return new LogicSolver(circuit, Rhythm.of(circuit)).settled(Optional.empty(), 0);
   }
 
   /** After so many pulses at the wire of a pin. */
   public static Settled settle(Circuit circuit, Pin clock, int pulses) {
-    return new LogicSolver(circuit, Optional.empty()).settled(Optional.of(clock), pulses);
+    return new LogicSolver(circuit, Rhythm.of(circuit)).settled(Optional.of(clock), pulses);
   }
 
   private Settled settled(Optional<Pin> clock, int pulses) {
@@ -64,18 +119,15 @@ public final class LogicSolver {
   }
 
   private void pulse(Pin clock, int pulses) {
-    Optional<Clock> wire = Clock.of(circuit, clock, run);
+    Optional<Pulses> wire = pulses(clock);
     if (wire.isEmpty()) {
       return;
     }
-    var up = new LogicRun(wire.get().held(true), run.state, run.near());
-    var down = new LogicRun(wire.get().held(false), run.state, run.near());
-    var first = wire.get().restsHigh() ? down : up;
-    var second = wire.get().restsHigh() ? up : down;
+    boolean first = !wire.get().restsHigh();
     Map<Object, Integer> seen = new HashMap<>();
     int left = pulses;
     while (left > 0) {
-      if (!half(first) || !half(second)) {
+      if (wire.get().half(first).isEmpty() || wire.get().half(!first).isEmpty()) {
         return;
       }
       left--;
@@ -85,18 +137,42 @@ public final class LogicSolver {
         seen.clear();
       }
     }
-    half(run);
+    swings.addAll(run.settle(false).swings());
   }
 
-  /** One half of a pulse: from the state as it is; whether it came to rest. */
-  private boolean half(LogicRun held) {
-    held.state = run.state;
-    var result = held.settle(false);
-    swings.addAll(result.swings());
-    if (result.solved()) {
-      run.state = held.state;
+  /** Empty where nothing on the wire can be clocked. */
+  Optional<Pulses> pulses(Pin clock) {
+    return Clock.of(circuit, clock, run).map(Pulses::new);
+  }
+
+  /** A wire that is held high and low in turn. */
+  final class Pulses {
+    private final boolean restsHigh;
+    private final LogicRun up;
+    private final LogicRun down;
+
+    private Pulses(Clock wire) {
+      restsHigh = wire.restsHigh();
+      up = new LogicRun(wire.held(true), run.state, run.near());
+      down = new LogicRun(wire.held(false), run.state, run.near());
     }
-    return result.settled();
+
+    boolean restsHigh() {
+      return restsHigh;
+    }
+
+    /** One half of a pulse, from the state as it is; empty where it does not come to rest. */
+    Optional<OperatingPoint> half(boolean high) {
+      LogicRun held = high ? up : down;
+      held.state = run.state;
+      var result = held.settle(false);
+      swings.addAll(result.swings());
+      if (result.solved()) {
+        run.state = held.state;
+        way.add(new Trace.Sample(Optional.of(high), held.state));
+      }
+      return result.settled() ? held.now().map(LogicSenses::point) : Optional.empty();
+    }
   }
 
   private Settled result() {
@@ -105,7 +181,9 @@ public final class LogicSolver {
       pins.add(output(swing.part(), swing.output()));
       run.state.outputs()[swing.part()][swing.output()] = Level.UNDEFINED;
     }
-    return new Settled(circuit.driving(run.state.drives()), pins, clashes());
+    var last = new Trace.Sample(Optional.empty(), run.state);
+    return new Settled(
+        circuit.driving(run.state.drives().holding(circuit.drives.holds())), pins, clashes(), rhythm.map(own -> own.clock(circuit)), new Settled.Way(Trace.of(way, last, rhythm)));
   }
 
   private Pin output(int part, int output) {

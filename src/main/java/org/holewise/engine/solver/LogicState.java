@@ -30,6 +30,13 @@ record LogicState(Level[][] memory, Level[][] inputs, Level[][] outputs) {
     return levels;
   }
 
+  /** Takes over what another state has of a part. */
+  void take(LogicState other, int part) {
+    memory[part] = other.memory[part].clone();
+    inputs[part] = other.inputs[part].clone();
+    outputs[part] = other.outputs[part].clone();
+  }
+
   LogicState copy() {
     return new LogicState(copy(memory), copy(inputs), copy(outputs));
   }
@@ -48,7 +55,7 @@ record LogicState(Level[][] memory, Level[][] inputs, Level[][] outputs) {
   }
 
   Drives drives() {
-    return new Drives(Drives.copy(outputs), false);
+    return new Drives(Drives.copy(outputs), false, List.of());
   }
 
   boolean same(LogicState other) {

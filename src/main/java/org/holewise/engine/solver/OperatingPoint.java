@@ -49,6 +49,12 @@ public final class OperatingPoint implements Outcome {
     return nodes.driven(spots.own(part, spot), spots.own(part, other));
   }
 
+  /** Current that charges the last of the capacitors that are held (A). */
+  double charging() {
+    int source = elements.ownSources - 1;
+    return elements.sources.get(source).sign * x[nodes.count + source];
+  }
+
   /** A number that tells pieces of metal apart. */
   int metal(int part, int spot) {
     return nodes.metal(spots.own(part, spot));

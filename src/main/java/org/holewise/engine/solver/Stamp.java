@@ -24,6 +24,8 @@ final class Stamp implements Network {
   /** A source of voltage; an infinite limit is none. */
   record Source(int plus, int minus, int parameter, double limit) {}
 
+  record Capacitor(int a, int b, int parameter) {}
+
   /** A device between spots, with where its parameters stand among the part's. */
   record Law(Device device, int[] spots, int[] parameters) {}
 
@@ -36,6 +38,7 @@ final class Stamp implements Network {
   final List<Join> joins = new ArrayList<>();
   final List<Resistance> resistances = new ArrayList<>();
   final List<Source> sources = new ArrayList<>();
+  final List<Capacitor> capacitors = new ArrayList<>();
   final List<Law> laws = new ArrayList<>();
   final List<Gates> gates = new ArrayList<>();
   final List<Parameter> parameters = new ArrayList<>();
@@ -109,6 +112,11 @@ final class Stamp implements Network {
   @Override
   public void source(int plus, int minus, Parameter volts, double limit) {
     sources.add(new Source(plus, minus, parameter(volts), limit));
+  }
+
+  @Override
+  public void capacitor(int a, int b, Parameter farads) {
+    capacitors.add(new Capacitor(a, b, parameter(farads)));
   }
 
   @Override

@@ -190,4 +190,20 @@ class ChipsTest {
     assertThat(mark.wiring().differences()).hasSize(1);
     assertThat(mark.findings()).extracting(Finding::kind).contains("chip-shifted");
   }
+
+  @Test
+  void aCountThatIsOneTooManyIsLaidToABouncingContact() {
+    Exercise exercise = counter();
+    Map<String, Written> readings = five();
+    readings.put("q0", Written.text("L"));
+    readings.put("d0", Written.text("dark"));
+    readings.put("q1", Written.text("H"));
+    readings.put("d1", Written.text("lit"));
+    readings.put("v0", Written.text("0.00 V"));
+    Mark mark = mark(exercise, build(exercise, "e20"), readings);
+    assertThat(mark.diagnosis().suspects().subList(0, 3))
+        .flatExtracting(suspect -> suspect.kinds())
+        .extracting(guess -> guess.kind())
+        .contains("bounce");
+  }
 }

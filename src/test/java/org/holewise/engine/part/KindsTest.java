@@ -80,6 +80,11 @@ class KindsTest {
     }
 
     @Override
+    public void capacitor(int a, int b, Parameter farads) {
+      parameters.add(farads);
+    }
+
+    @Override
     public void logic(Logic logic, int plus, int minus, int[] inputs, Driver... outputs) {
       assertThat(inputs).hasSize(logic.inputs());
       assertThat(outputs).hasSize(logic.outputs());
@@ -250,7 +255,7 @@ class KindsTest {
   @Test
   void onlyWhatHasTwoDifferentEndsCanBeReversed() {
     assertThat(Registry.kinds().stream().filter(Kind::polar).map(Kind::name))
-        .containsExactly("diode", "zener", "led");
+        .containsExactly("electrolytic", "diode", "zener", "led");
     assertThat(Registry.kinds().stream().filter(Kind::source).map(Kind::name))
         .containsExactly("battery", "supply");
   }

@@ -1,0 +1,47 @@
+package org.holewise.engine.solver;
+
+import java.util.List;
+import java.util.Optional;
+import org.holewise.engine.part.Pin;
+
+/**
+ * A clock that a circuit makes of itself: a capacitor that logic charges and discharges between two
+ * thresholds. Immutable.
+ *
+ * @param part whose logic swings
+ * @param output which of its outputs is the clock
+ * @param beats from one turn to the next, through one period
+ * @param rest the state of its logic on the first beat, as it starts a settled circuit
+ * @param hold where the capacitor is held meanwhile
+ */
+record Rhythm(
+    int part, int output, List<Beat> beats, LogicState rest, Drives.Hold hold) {
+
+  /** How long one stretch lasts (s), and what the logic looks like through it. */
+  record Beat(double seconds, LogicState state, double from, double to) {}
+
+  double period() {
+    return beats.stream().mapToDouble(Beat::seconds).sum();
+  }
+
+  /** The rhythm that a circuit's logic and capacitors make; empty where they come to rest. */
+  static Optional<Rhythm> of(Circuit circuit) {
+    if (!circuit.logical()) {
+      return Optional.empty();
+    }
+    for (int part = 0; part < circuit.mounted.length; part++) {
+      for (int k = 0; k < circuit.mounted[part].stamp().capacitors.size(); k++) {
+        Optional<Rhythm> found = new Relaxation(circuit, part, k).rhythm();
+        if (found.isPresent()) {
+          return found;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  Pin clock(Circuit circuit) {
+    int pin = circuit.mounted[part].stamp().gates.get(0).outputs().get(output).pin();
+    return circuit.plan.pinOf(part, pin);
+  }
+}
