@@ -83,8 +83,7 @@ final class ChipFaults {
       if (hole.isEmpty()) {
         return Optional.empty();
       }
-      Hole beside =
-          new Hole(hole.get().board(), hole.get().track(), hole.get().column() + columns);
+      Hole beside = new Hole(hole.get().board(), hole.get().track(), hole.get().column() + columns);
       int net = layout.nets().netAt(beside);
       moves.add(new Edit.Moved(pin, net < 0 ? fresh + moves.size() : net));
     }

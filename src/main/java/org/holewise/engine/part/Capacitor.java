@@ -61,8 +61,6 @@ record Capacitor(String name, boolean polar, double tolerance) implements Kind {
         part.fields().number("rating").stream()
             .<Limit>mapToObj(volts -> new Limit.Volts(pins.get(0), pins.get(1), volts))
             .toList();
-    return polar
-        ? Limit.and(rated, new Limit.Polarity(pins.get(0), pins.get(1), REVERSE))
-        : rated;
+    return polar ? Limit.and(rated, new Limit.Polarity(pins.get(0), pins.get(1), REVERSE)) : rated;
   }
 }

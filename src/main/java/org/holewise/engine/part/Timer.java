@@ -61,8 +61,7 @@ final class Timer implements Kind {
     int plus = network.pin(PINS.number("VCC"));
     int minus = network.pin(PINS.number("GND"));
     int control = network.pin(PINS.number("CONT"));
-    Parameter third =
-        Parameter.within(part.ref() + ".divider", cmos ? 100e3 : 5e3, 0.2);
+    Parameter third = Parameter.within(part.ref() + ".divider", cmos ? 100e3 : 5e3, 0.2);
     int middle = network.node();
     network.resistor(plus, control, third);
     network.resistor(control, middle, third);

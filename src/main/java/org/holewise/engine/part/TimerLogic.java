@@ -47,9 +47,7 @@ record TimerLogic(boolean cmos) implements Logic {
       case 0 -> Level.of(volts[0] >= control / 2);
       case 1 -> Level.of(volts[1] > control);
       case 2 ->
-          volts[2] <= RESET_LOW
-              ? Level.LOW
-              : volts[2] >= RESET_HIGH ? Level.HIGH : Level.UNDEFINED;
+          volts[2] <= RESET_LOW ? Level.LOW : volts[2] >= RESET_HIGH ? Level.HIGH : Level.UNDEFINED;
       default -> Level.HIGH;
     };
   }
@@ -76,8 +74,6 @@ record TimerLogic(boolean cmos) implements Logic {
     memory[0] = set.and(in[2]);
     out[0] = memory[0];
     out[1] =
-        memory[0] == Level.HIGH
-            ? Level.OPEN
-            : memory[0] == Level.LOW ? Level.LOW : Level.UNDEFINED;
+        memory[0] == Level.HIGH ? Level.OPEN : memory[0] == Level.LOW ? Level.LOW : Level.UNDEFINED;
   }
 }

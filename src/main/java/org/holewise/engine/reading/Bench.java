@@ -144,8 +144,7 @@ public final class Bench {
             .clock()
             .filter(pin -> condition.after() > 0)
             .map(pin -> Clocking.source(assembly, pin));
-    int pulses =
-        clock.map(pin -> Clocking.pulses(assembly, pin, condition.after())).orElse(0);
+    int pulses = clock.map(pin -> Clocking.pulses(assembly, pin, condition.after())).orElse(0);
     Optional<Settled> like = near == null ? Optional.empty() : near.settled(condition);
     if (like.isPresent() && pulses == condition.after()) {
       return LogicSolver.settle(circuit, clock, pulses, like.get());

@@ -35,9 +35,9 @@ public final class Clocking {
             .findFirst()
             .orElse(List.of());
     return wire.stream()
-            .filter(pin -> !pin.ref().equals(clock.ref()) && drives(exercise, pin))
-            .findFirst()
-            .orElse(clock);
+        .filter(pin -> !pin.ref().equals(clock.ref()) && drives(exercise, pin))
+        .findFirst()
+        .orElse(clock);
   }
 
   /** Whether a part is a contact that clocks something in any condition. */

@@ -126,8 +126,7 @@ public final class Judge {
   /** A word fits where any value inside the band, or the worst case, would have been called so. */
   private Verdict word(Reading reading, String word, Expected by) {
     boolean flickers = by.shown().equals(new Shown.Word(Forecast.FLICKERING));
-    Forecast.Sort sort =
-        flickers ? Forecast.Sort.FLICKER : Forecast.sort(reading.measure());
+    Forecast.Sort sort = flickers ? Forecast.Sort.FLICKER : Forecast.sort(reading.measure());
     if (Forecast.words(sort, by.low(), by.high(), instrument.meter()).contains(word)) {
       return Verdict.WITHIN;
     }

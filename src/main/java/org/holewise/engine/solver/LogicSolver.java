@@ -183,7 +183,11 @@ public final class LogicSolver {
     }
     var last = new Trace.Sample(Optional.empty(), run.state);
     return new Settled(
-        circuit.driving(run.state.drives().holding(circuit.drives.holds())), pins, clashes(), rhythm.map(own -> own.clock(circuit)), new Settled.Way(Trace.of(way, last, rhythm)));
+        circuit.driving(run.state.drives().holding(circuit.drives.holds())),
+        pins,
+        clashes(),
+        rhythm.map(own -> own.clock(circuit)),
+        new Settled.Way(Trace.of(way, last, rhythm)));
   }
 
   private Pin output(int part, int output) {

@@ -11,8 +11,8 @@ import org.holewise.engine.part.Level;
  *
  * <p>Method: the capacitor is held at a voltage and the current into it solved for; where the logic
  * reads that voltage otherwise, it turns. The time between is the integral of C/i over the voltage,
- * each piece by i's logarithmic mean, which is exact where the current is linear in the voltage
- * (so for the astable of the books: Kuphaldt, Lessons in Electric Circuits, Semiconductors 9). A
+ * each piece by i's logarithmic mean, which is exact where the current is linear in the voltage (so
+ * for the astable of the books: Kuphaldt, Lessons in Electric Circuits, Semiconductors 9). A
  * current that comes to nothing before the logic turns is a rest.
  */
 final class Relaxation {
@@ -190,8 +190,7 @@ final class Relaxation {
     for (int k = 0; k < turns.size() - 1; k++) {
       Rhythm.Beat beat = turns.get(k);
       boolean same =
-          Arrays.equals(
-              beat.state().outputs()[swinging], last.state().outputs()[swinging]);
+          Arrays.equals(beat.state().outputs()[swinging], last.state().outputs()[swinging]);
       if (same && Math.abs(beat.from() - last.from()) < AGAIN * reach()) {
         return k;
       }

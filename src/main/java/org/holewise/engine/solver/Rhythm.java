@@ -14,8 +14,7 @@ import org.holewise.engine.part.Pin;
  * @param rest the state of its logic on the first beat, as it starts a settled circuit
  * @param hold where the capacitor is held meanwhile
  */
-record Rhythm(
-    int part, int output, List<Beat> beats, LogicState rest, Drives.Hold hold) {
+record Rhythm(int part, int output, List<Beat> beats, LogicState rest, Drives.Hold hold) {
 
   /** How long one stretch lasts (s), and what the logic looks like through it. */
   record Beat(double seconds, LogicState state, double from, double to) {}

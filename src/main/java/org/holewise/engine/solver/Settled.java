@@ -16,11 +16,7 @@ import org.holewise.engine.part.Pin;
  * @param way how it came to rest
  */
 public record Settled(
-    Circuit circuit,
-    Set<Pin> swinging,
-    List<Clash> clashes,
-    Optional<Pin> clock,
-    Way way) {
+    Circuit circuit, Set<Pin> swinging, List<Clash> clashes, Optional<Pin> clock, Way way) {
 
   /** How it came to rest, for {@link LogicSolver#settle(Circuit, Optional, int, Settled)}. */
   public static final class Way {

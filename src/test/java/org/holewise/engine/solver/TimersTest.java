@@ -46,7 +46,8 @@ class TimersTest {
   @Test
   void anAstableTimerIsHighForItsShare() {
     Circuit circuit = astable("CMOS", 10e3, 10e3, 1e-6).rows().circuit();
-    Cycle out = LogicSolver.cycle(circuit, p -> p.volts(Rows.pin("U1.3")) > 2.5 ? 1 : 0).orElseThrow();
+    Cycle out =
+        LogicSolver.cycle(circuit, p -> p.volts(Rows.pin("U1.3")) > 2.5 ? 1 : 0).orElseThrow();
     assertThat(out.mean()).isCloseTo(2.0 / 3, within(0.005));
   }
 
@@ -57,11 +58,15 @@ class TimersTest {
     var bread =
         new Bread(volts)
             .chip("U1 555 1=0 2=c 3=out 4=5 6=c 7=d 8=5 family=CMOS")
-            .rows("R1 resistor 5 d ohms=10k; R2 resistor d c ohms=100k; C1 capacitor c 0 farads=1e-6");
+            .rows(
+                "R1 resistor 5 d ohms=10k; R2 resistor d c ohms=100k; C1 capacitor c 0 farads=1e-6");
     assertThat(hertz(bread)).isCloseTo(6.870, within(0.05));
   }
 
-  /** A voltage at control sets the thresholds (NE555): at V, f = 1/((RA+RB)C·ln((VCC−V/2)/(VCC−V)) + RB·C·ln 2). */
+  /**
+   * A voltage at control sets the thresholds (NE555): at V, f = 1/((RA+RB)C·ln((VCC−V/2)/(VCC−V)) +
+   * RB·C·ln 2).
+   */
   @Test
   void aVoltageAtControlChangesTheFrequency() {
     var bread = astable("CMOS", 10e3, 100e3, 1e-6).rows("B2 battery U1.5 0 volts=4");
@@ -90,7 +95,8 @@ class TimersTest {
     var bread =
         new Bread()
             .chip("U1 555 1=0 2=t 3=out 4=5 6=c 7=c 8=5")
-            .rows("R1 resistor 5 c ohms=100k; C1 capacitor c 0 farads=1e-6; R2 resistor 5 t ohms=10k");
+            .rows(
+                "R1 resistor 5 c ohms=100k; C1 capacitor c 0 farads=1e-6; R2 resistor 5 t ohms=10k");
     assertThat(LogicSolver.frequency(bread.rows().circuit())).isEmpty();
     assertThat(Bread.outputs(bread.settled(), "U1")).isEqualTo("LL");
   }
@@ -100,7 +106,8 @@ class TimersTest {
     var bread =
         new Bread()
             .chip("U1 555 1=0 2=c 3=out 4=0 6=c 7=d 8=5")
-            .rows("R1 resistor 5 d ohms=10k; R2 resistor d c ohms=100k; C1 capacitor c 0 farads=1e-6");
+            .rows(
+                "R1 resistor 5 d ohms=10k; R2 resistor d c ohms=100k; C1 capacitor c 0 farads=1e-6");
     assertThat(LogicSolver.frequency(bread.rows().circuit())).isEmpty();
     assertThat(Bread.outputs(bread.settled(), "U1")).isEqualTo("LL");
   }
