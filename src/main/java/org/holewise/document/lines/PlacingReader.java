@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.holewise.document.lines.Statement.Places;
 import org.holewise.document.lines.Statement.Silent;
@@ -79,7 +80,10 @@ final class PlacingReader {
       }
     }
     var first = Optional.ofNullable(holes.remove(FIRST_PIN));
-    return places(holes, first, marked);
+    boolean alone = first.isEmpty() && holes.keySet().equals(Set.of(pins.get(0)));
+    return alone && part.kind().footprint(part.fields()) instanceof Footprint.Dip
+        ? places(Map.of(), Optional.ofNullable(holes.get(pins.get(0))), marked)
+        : places(holes, first, marked);
   }
 
   private Places places(Map<String, Hole> holes, Optional<Hole> first, Optional<String> marked) {
