@@ -23,7 +23,8 @@ class ChipLinesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"U1 e20", "u1 pin1=E20", "U1: 20e # notch left", "U1 pin1 = e-20", "U1 1=e20"})
+  @ValueSource(
+      strings = {"U1 e20", "u1 pin1=E20", "U1: 20e # notch left", "U1 pin1 = e-20", "U1 1=e20"})
   void oneHoleIsThatOfPinOne(String line) {
     assertThat(chip(line).pin1()).hasToString("Optional[e20]");
     assertThat(chip(line).hole("8")).hasToString("Optional[f26]");
@@ -48,7 +49,6 @@ class ChipLinesTest {
   void aDocumentPlacesItTheSame() {
     String json = "{\"placed\": [{\"ref\": \"U1\", \"pin1\": \"e20\"}], \"links\": []}";
     var read = BuildDocument.json(json.getBytes(StandardCharsets.UTF_8), GATES);
-    assertThat(read.orThrow().build().orElseThrow().placed())
-        .containsExactly(chip("U1 e20"));
+    assertThat(read.orThrow().build().orElseThrow().placed()).containsExactly(chip("U1 e20"));
   }
 }
