@@ -67,7 +67,7 @@ final class BuildShape {
   static final Member<List<Spotted<Values>>> EXTRA =
       Member.optional(
           "extra",
-          new ListShape<>(NotYet.record(extra(), Measures.KINDS), 0, 100, false),
+          new ListShape<>(new RecordShape(extra(), Measures.KINDS, List.of()), 0, 100, false),
           "Readings taken because they were asked for.");
 
   static final RecordShape WHOLE =

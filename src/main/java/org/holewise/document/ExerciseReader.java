@@ -8,6 +8,7 @@ import static org.holewise.document.ExerciseShape.EQUAL_PARTS;
 import static org.holewise.document.ExerciseShape.EXTRA_LINKS;
 import static org.holewise.document.ExerciseShape.FOR_READINGS;
 import static org.holewise.document.ExerciseShape.FOR_WIRING;
+import static org.holewise.document.ExerciseShape.HIGH_VOLTAGE;
 import static org.holewise.document.ExerciseShape.MARKS;
 import static org.holewise.document.ExerciseShape.METER;
 import static org.holewise.document.ExerciseShape.NETS;
@@ -34,7 +35,10 @@ import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Net;
 import org.holewise.engine.exercise.Reading;
 import org.holewise.engine.exercise.Scheme;
+import org.holewise.engine.marking.Danger;
 import org.holewise.engine.part.Pin;
+import org.holewise.engine.quantity.Display;
+import org.holewise.engine.quantity.Unit;
 
 /**
  * Reads an exercise in two passes: the shape of every place, then what places say of each other.
@@ -66,9 +70,27 @@ final class ExerciseReader {
     var conditions = new ConditionReader(parts, problems).read(values.get(CONDITIONS, List.of()));
     var readings = readings(conditions);
     checkMarks();
+    if (problems.count() > before) {
+      return Optional.empty();
+    }
+    Exercise exercise = exercise(conditions, readings);
+    checkVolts(exercise);
     return problems.count() == before
-        ? Optional.of(new PreparedExercise(exercise(conditions, readings), notes()))
+        ? Optional.of(new PreparedExercise(exercise, notes()))
         : Optional.empty();
+  }
+
+  /** Above 30 V only with leave. */
+  private void checkVolts(Exercise exercise) {
+    boolean leave = values.get(ALLOW).map(allow -> allow.get(HIGH_VOLTAGE, false)).orElse(false);
+    double volts = leave ? 0 : Danger.greatestVolts(exercise);
+    if (volts > Danger.MOST_VOLTS) {
+      problems.add(
+          Problem.of(
+              Place.pointer(place.at(), PARTS.name()),
+              "high-voltage",
+              Display.reading(volts, Unit.VOLT)));
+    }
   }
 
   private void checkNets() {

@@ -67,7 +67,8 @@ final class ExerciseShape {
       Member.optional(
           "conditions",
           new ListShape<>(
-              NotYet.record(List.of(CONDITION_NAME, SET, TEMPERATURE, CLOCK), List.of()),
+              new RecordShape(
+                  List.of(CONDITION_NAME, SET, TEMPERATURE, CLOCK), List.of(), List.of()),
               1,
               20,
               false),
@@ -80,11 +81,17 @@ final class ExerciseShape {
       flag("equalParts", "Parts that are alike may trade places.");
   static final Member<Boolean> EXTRA_LINKS =
       flag("extraLinks", "Links that change no net are no difference.");
+  static final Member<Boolean> HIGH_VOLTAGE =
+      Member.optional(
+              "highVoltage",
+              new FlagShape(),
+              "With the head of department's leave, two points may be more than 30 V apart.")
+          .otherwise(false);
   static final Member<Values> ALLOW =
       Member.optional(
           "allow",
-          RecordShape.of(List.of(SERIES_ORDER, EQUAL_PARTS, EXTRA_LINKS)),
-          "What a build may do otherwise than the schematic.");
+          RecordShape.of(List.of(SERIES_ORDER, EQUAL_PARTS, EXTRA_LINKS, HIGH_VOLTAGE)),
+          "What a build may do otherwise than the schematic, and what was given leave.");
 
   static final Member<Double> FOR_WIRING = points("wiring");
   static final Member<Double> FOR_READINGS = points("readings");

@@ -7,6 +7,7 @@ import org.holewise.document.shape.ListShape;
 import org.holewise.document.shape.Member;
 import org.holewise.document.shape.NumberShape;
 import org.holewise.document.shape.Place;
+import org.holewise.document.shape.RecordShape;
 import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.TextShape;
 import org.holewise.document.shape.Values;
@@ -28,7 +29,7 @@ final class ReadingShape {
   static final Member<List<Spotted<Values>>> READINGS =
       Member.optional(
           "readings",
-          new ListShape<>(NotYet.record(members(), Measures.KINDS), 0, 100, false),
+          new ListShape<>(new RecordShape(members(), Measures.KINDS, List.of()), 0, 100, false),
           "The readings to take.");
 
   private ReadingShape() {}

@@ -254,10 +254,15 @@ class MalformedDocumentsTest {
             "{\"id\": \"glow\", \"seen\": \"R1\"}",
             "/exercise/readings/3/seen no-lamp"),
         row(
-            "diode test",
+            "a ratio of one point, and no generator",
             "/exercise/readings/3",
-            "{\"id\": \"d\", \"drop\": [\"R1.1\", \"R1.2\"]}",
-            "/exercise/readings/3/drop not-yet"));
+            "{\"id\": \"d\", \"ratio\": {\"of\": \"R1.1\", \"to\": [\"R1.1\", \"R1.2\"]}}",
+            "/exercise/readings/3/ratio/of no-generator"),
+        row(
+            "a frequency of nothing",
+            "/exercise/readings/3",
+            "{\"id\": \"d\", \"peak\": [\"R1.1\", \"R1.2\"], \"hertz\": 0}",
+            "/exercise/readings/3/hertz out-of-range"));
   }
 
   static Stream<Arguments> builds() {

@@ -21,7 +21,18 @@ import org.holewise.engine.part.Pin;
  * yet filled in.
  */
 final class ExtraReader {
-  private static final List<String> KINDS = List.of("volts", "amps", "ohms", "joined", "seen");
+  private static final List<String> KINDS =
+      List.of(
+          "volts",
+          "amps",
+          "ohms",
+          "joined",
+          "drop",
+          "acvolts",
+          "peak",
+          "ratio",
+          "frequency",
+          "seen");
   private static final List<String> AT_A_LEAD = List.of("amps", "frequency", "level");
 
   private final Exercise exercise;

@@ -92,9 +92,9 @@ enum Form {
       case "resistor", "photoresistor", "thermistor", "inductor" -> BAR;
       case "led" -> DOME;
       case "diode", "zener" -> BANDED;
-      case "switch" -> LEVER;
+      case "switch", "changeover" -> LEVER;
       case "button" -> CAP;
-      case "npn", "pnp", "nmos", "pmos" -> ROUNDED;
+      case "npn", "pnp", "nmos", "pmos", "regulator" -> ROUNDED;
       case "potentiometer" -> KNOB;
       default -> BLOCK;
     };

@@ -168,9 +168,13 @@ final class Prediction {
   /** What good contacts and a meter's own leads do to a reading (SI; common practice). */
   private static double least(Function function) {
     return switch (function) {
-      case VOLTS -> 2e-3;
+      case VOLTS, DROP, ACVOLTS -> 2e-3;
       case AMPS -> 2e-6;
       case OHMS -> 0.3;
+      case PEAK -> 5e-3;
+      case RATIO -> 1e-3;
+      case DECIBELS -> 0.02;
+      case FREQUENCY -> 0.1;
     };
   }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.holewise.engine.exercise.Condition;
-import org.holewise.engine.part.Limit;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
 import org.holewise.engine.quantity.Display;
@@ -29,9 +28,6 @@ final class Cautions {
 
   /** Part of its voltage below which a source is as good as shorted. */
   private static final double COLLAPSED = 0.1;
-
-  /** A supply that is this much the wrong way round drives current through a chip (V). */
-  private static final double WRONG_WAY = 0.5;
 
   private Cautions() {}
 
@@ -68,42 +64,8 @@ final class Cautions {
     if (part.kind().source() && (delivered(part, point) >= SHORT || collapsed(part, point))) {
       all.add(new Caution("supply-shorted", part.ref(), List.of(part.ref())));
     }
-    for (Limit limit : part.kind().limits(part)) {
-      if (limit instanceof Limit.Current current) {
-        double amps = Math.abs(point.current(part.pin(current.pin())));
-        if (amps > current.caution()) {
-          String kind = amps > current.stop() ? "far-over-limit" : "over-limit";
-          all.add(caution(kind, part, Display.reading(amps, Unit.AMP)));
-        }
-      } else if (limit instanceof Limit.Power power) {
-        double watts = point.power(part.ref());
-        if (watts > power.watts()) {
-          all.add(caution("over-power", part, Display.reading(watts, Unit.WATT)));
-        }
-      } else if (limit instanceof Limit.Reverse reverse) {
-        double volts =
-            point.volts(
-                new Point.AtPin(part.pin(reverse.minus())),
-                new Point.AtPin(part.pin(reverse.plus())));
-        if (volts > reverse.volts()) {
-          all.add(caution("reverse-volts", part, Display.reading(volts, Unit.VOLT)));
-        }
-      } else if (limit instanceof Limit.Supply supply) {
-        double volts =
-            point.volts(
-                new Point.AtPin(part.pin(supply.plus())),
-                new Point.AtPin(part.pin(supply.minus())));
-        if (volts > supply.volts() || volts < -WRONG_WAY) {
-          String kind = volts > 0 ? "chip-supply-high" : "chip-supply-reversed";
-          all.add(caution(kind, part, Display.reading(Math.abs(volts), Unit.VOLT)));
-        }
-      }
-    }
+    all.addAll(LimitCautions.of(part, point));
     return all;
-  }
-
-  private static Caution caution(String kind, Part part, String size) {
-    return new Caution(kind, part.ref(), List.of(part.ref(), size));
   }
 
   private static double delivered(Part source, OperatingPoint point) {
@@ -124,7 +86,16 @@ final class Cautions {
             < COLLAPSED * volts;
   }
 
-  /** Greatest difference between two nets (V). */
+  /** Greatest difference between two nets of a circuit in any of its conditions (V). */
+  static double greatest(Assembly assembly) {
+    Bench bench = Bench.of(assembly);
+    return assembly.exercise().conditions().stream()
+        .flatMap(condition -> bench.point(condition).stream())
+        .mapToDouble(point -> greatest(assembly, point))
+        .max()
+        .orElse(0);
+  }
+
   private static double greatest(Assembly assembly, OperatingPoint point) {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;

@@ -33,6 +33,29 @@ public interface Device {
    */
   boolean limit(double[] v, double[] last, double[] p);
 
+  /** Whether a terminal may draw current; one that does not is no path for direct current. */
+  default boolean draws(int terminal) {
+    return true;
+  }
+
+  /** Whether its currents are exponentials of its voltages, and rounded as such. */
+  default boolean exponential() {
+    return true;
+  }
+
+  /**
+   * Whether its output may settle at more than one place. {@code side} says at which end of its
+   * range a search should begin: −1 or 1.
+   */
+  default boolean amplifies() {
+    return false;
+  }
+
+  /** As {@link #start}, at an end of the range of what amplifies. */
+  default void start(double[] v, double[] p, int side) {
+    start(v, p);
+  }
+
   /** Whether current of any size can go in at one terminal and out at another. */
   default boolean carries(int in, int out) {
     return true;

@@ -41,6 +41,11 @@ public interface Kind {
     return false;
   }
 
+  /** Whether what it feeds swings. */
+  default boolean swings() {
+    return false;
+  }
+
   /** The fields of a source that gives so many times its voltage; empty for anything else. */
   default Map<String, Object> scaled(Part part, double factor) {
     return Map.of();

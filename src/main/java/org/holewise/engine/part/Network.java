@@ -1,5 +1,6 @@
 package org.holewise.engine.part;
 
+import java.util.List;
 import org.holewise.engine.quantity.Parameter;
 
 /** What a law stamps itself into; the solver implements it. Nodes are small integers. */
@@ -7,6 +8,9 @@ public interface Network {
 
   /** The node at the bare metal of one of the part's own pins. */
   int pin(String name);
+
+  /** Whether any of these pins is on a net with another pin of the circuit, or in a hole. */
+  boolean used(List<String> pins);
 
   /** A new node inside the part. */
   int node();
@@ -25,8 +29,18 @@ public interface Network {
   /** The same, whose voltage gives way where it would deliver more than {@code limit} (A). */
   void source(int plus, int minus, Parameter volts, double limit);
 
+  /**
+   * An ideal source whose voltage swings about {@code offset} by {@code peak} (V) either way.
+   *
+   * @param hertz how often (Hz)
+   */
+  void generator(int plus, int minus, Parameter offset, Parameter peak, double hertz, Wave wave);
+
   /** A capacitance (F): at rest nothing at all. */
   void capacitor(int a, int b, Parameter farads);
+
+  /** An inductance (H): at rest a wire, whose current is an unknown of the problem. */
+  void inductor(int a, int b, Parameter henries);
 
   /** A device whose currents follow from the voltages at its nodes. */
   void device(Device device, int... nodes);

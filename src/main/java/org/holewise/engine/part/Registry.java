@@ -10,17 +10,27 @@ public final class Registry {
       List.of(
           new Resistor(),
           new Potentiometer(),
+          new Photoresistor(),
+          new Thermistor(),
           Capacitor.PLAIN,
           Capacitor.ELECTROLYTIC,
+          new Inductor(),
           new Diode(),
           new Zener(),
           new Led(),
           Bipolar.NPN,
           Bipolar.PNP,
+          Mosfet.NMOS,
+          Mosfet.PMOS,
+          new DualOpAmp(),
+          new DualComparator(),
+          new Regulator(),
           new Switch(),
           new Button(),
+          new Changeover(),
           new Battery(),
-          new Supply());
+          new Supply(),
+          new Generator());
 
   /** Chips, by number. */
   private static final List<List<? extends Kind>> CHIPS =

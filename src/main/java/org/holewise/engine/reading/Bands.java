@@ -138,7 +138,8 @@ final class Bands {
         value + Math.sqrt(above),
         value - worstDown,
         value + worstUp,
-        forecast.floating());
+        forecast.floating(),
+        forecast.own());
   }
 
   /** What the reading does when one parameter goes to a limit. */

@@ -30,6 +30,7 @@ public final class Bench {
   private final boolean doubt;
 
   private final Map<Key, State> states = new LinkedHashMap<>();
+  private @Nullable Numbers numbers;
 
   /** What a circuit at rest depends on; a generator's frequency is not of it. */
   private record Key(String condition, int after) {}
@@ -65,12 +66,16 @@ public final class Bench {
 
   /** The same assembly with other values of its parameters; its logic is taken to be the same. */
   public Bench with(double[] parameters) {
-    return new Bench(assembly, this, parameters.clone(), doubt);
+    var other = new Bench(assembly, this, parameters.clone(), doubt);
+    other.numbers = numbers();
+    return other;
   }
 
   /** The same with every undefined output of its logic high instead of low. */
   Bench doubted() {
-    return new Bench(assembly, this, values, true);
+    var other = new Bench(assembly, this, values, true);
+    other.numbers = numbers();
+    return other;
   }
 
   public Assembly assembly() {
@@ -81,11 +86,26 @@ public final class Bench {
     return state(condition).circuit;
   }
 
-  /** Uncertain numbers of the assembly: the same for every condition. */
+  /** Uncertain numbers of the assembly, whatever the condition. */
   public List<Parameter> parameters() {
-    return states.isEmpty()
-        ? unsolved(assembly.exercise().conditions().get(0)).parameters()
-        : states.values().iterator().next().circuit.parameters();
+    return numbers().parameters();
+  }
+
+  private Numbers numbers() {
+    Numbers known = numbers;
+    if (known == null) {
+      known =
+          near != null && near.assembly.differsByEdits(assembly)
+              ? near.numbers()
+              : Numbers.of(assembly, values.length > 0 ? assembly::circuit : this::unsolved);
+      numbers = known;
+    }
+    return known;
+  }
+
+  /** A forecast in a condition, its slopes by the numbers of the assembly. */
+  Forecast named(Condition condition, Forecast forecast) {
+    return numbers().named(condition, forecast);
   }
 
   /** The operating point in a condition; empty where the circuit has no solution. */
@@ -120,7 +140,9 @@ public final class Bench {
     State known = states.get(key);
     if (known == null) {
       Circuit circuit = unsolved(condition);
-      known = settled(values.length > 0 ? circuit.at(values) : circuit, condition);
+      known =
+          settled(
+              values.length > 0 ? circuit.at(numbers().in(condition, values)) : circuit, condition);
       states.put(key, known);
     }
     return known;

@@ -9,9 +9,21 @@ package org.holewise.engine.reading;
  * @param worstLow lowest that limits allow, the meter's not included (SI)
  * @param worstHigh highest that limits allow (SI)
  * @param floating whether it hangs on an unconnected net
+ * @param own limit of an error that is this reading's alone, beside the meter's (SI)
  */
 public record Expected(
-    Shown shown, double low, double high, double worstLow, double worstHigh, boolean floating) {
+    Shown shown,
+    double low,
+    double high,
+    double worstLow,
+    double worstHigh,
+    boolean floating,
+    double own) {
+
+  public Expected(
+      Shown shown, double low, double high, double worstLow, double worstHigh, boolean floating) {
+    this(shown, low, high, worstLow, worstHigh, floating, 0);
+  }
 
   /** Either of two: what lies between them fits as well. */
   Expected or(Expected other) {
@@ -21,7 +33,8 @@ public record Expected(
         Math.max(high, other.high),
         Math.min(worstLow, other.worstLow),
         Math.max(worstHigh, other.worstHigh),
-        floating || other.floating || !shown.equals(other.shown));
+        floating || other.floating || !shown.equals(other.shown),
+        Math.max(own, other.own));
   }
 
   private static Shown either(Shown one, Shown other) {

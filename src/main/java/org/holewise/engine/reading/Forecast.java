@@ -12,9 +12,14 @@ import org.holewise.engine.exercise.Measure;
  * @param value of the instrument, or current through what is looked at (SI)
  * @param slopes by parameter of the assembly: d(value)/d(parameter)
  * @param floating whether it hangs on an unconnected net
+ * @param own limit of an error that is this reading's alone, beside the meter's digits (SI)
  */
 public record Forecast(
-    Sort sort, Function function, double value, double[] slopes, boolean floating) {
+    Sort sort, Function function, double value, double[] slopes, boolean floating, double own) {
+
+  Forecast(Sort sort, Function function, double value, double[] slopes, boolean floating) {
+    this(sort, function, value, slopes, floating, 0);
+  }
 
   /** What becomes of the value: shown as a number, as a lamp's state, or as a buzzer's. */
   public enum Sort {
@@ -77,13 +82,17 @@ public record Forecast(
         : new Shown.Word(words(sort, value, value, meter).get(0));
   }
 
+  Forecast sloped(double[] other) {
+    return new Forecast(sort, function, value, other, floating, own);
+  }
+
   /** The same reading with the meter's leads exchanged. */
   public Forecast negated() {
     double[] turned = new double[slopes.length];
     for (int k = 0; k < turned.length; k++) {
       turned[k] = -slopes[k];
     }
-    return new Forecast(sort, function, -value, turned, floating);
+    return new Forecast(sort, function, -value, turned, floating, own);
   }
 
   /**

@@ -51,6 +51,10 @@ public final class Instrument {
 
   /** The forecast of one reading; empty where the circuit has no solution. */
   public Optional<Forecast> read(Bench bench, Measure measure, Condition condition) {
+    return taken(bench, measure, condition).map(forecast -> bench.named(condition, forecast));
+  }
+
+  private Optional<Forecast> taken(Bench bench, Measure measure, Condition condition) {
     if (measure instanceof Measure.Volts volts) {
       return volts(bench, volts, condition);
     }
@@ -70,7 +74,29 @@ public final class Instrument {
     if (measure instanceof Measure.Level level) {
       return level(bench, level.pin(), condition);
     }
-    return seen(bench, ((Measure.Seen) measure).ref(), condition);
+    if (measure instanceof Measure.Drop drop) {
+      return drop(bench, drop, condition);
+    }
+    return measure instanceof Measure.Seen lamp
+        ? seen(bench, lamp.ref(), condition)
+        : swinging(bench, measure, condition);
+  }
+
+  private Optional<Forecast> swinging(Bench bench, Measure measure, Condition condition) {
+    var ac = new AcInstrument(meter);
+    if (measure instanceof Measure.AcVolts volts) {
+      return ac.acVolts(bench, volts, condition);
+    }
+    if (measure instanceof Measure.Peak peak) {
+      return ac.peak(bench, peak, condition);
+    }
+    if (measure instanceof Measure.Ratio ratio) {
+      return ac.ratio(bench, ratio, condition);
+    }
+    if (measure instanceof Measure.Frequency frequency) {
+      return ac.frequency(bench, frequency, condition);
+    }
+    throw new IllegalArgumentException("not measured here: " + measure);
   }
 
   private static Forecast forecast(Forecast.Sort sort, Function function, Response response) {
@@ -186,14 +212,29 @@ public final class Instrument {
 
   /** Resistance between two points of the circuit with its sources taken away. */
   private Optional<Response> ohms(Bench bench, Probe one, Probe other, Condition condition) {
+    Circuit cold = cold(bench, condition);
+    return Optional.of(ohms(cold, bench.assembly().point(one), bench.assembly().point(other)));
+  }
+
+  private static Circuit cold(Bench bench, Condition condition) {
     var away = new ArrayList<Edit>();
     for (Part part : bench.assembly().exercise().parts()) {
       if (part.kind().source()) {
         away.add(new Edit.Without(part.ref()));
       }
     }
-    Circuit cold = bench.circuit(condition).undriven().with(away);
-    return Optional.of(ohms(cold, bench.assembly().point(one), bench.assembly().point(other)));
+    return bench.circuit(condition).undriven().with(away);
+  }
+
+  /** What the test current drops in the circuit with its sources taken away. */
+  private Optional<Forecast> drop(Bench bench, Measure.Drop at, Condition condition) {
+    Point anode = bench.assembly().point(at.a());
+    Point cathode = bench.assembly().point(at.k());
+    var test = new Edit.Source(anode, cathode, meter.diodeTest().volts(), meter.diodeTest().amps());
+    return OperatingPointSolver.solve(cold(bench, condition).with(List.of(test)))
+            instanceof OperatingPoint fed
+        ? Optional.of(forecast(Forecast.Sort.AMOUNT, Function.DROP, fed.response(anode, cathode)))
+        : Optional.empty();
   }
 
   /** Resistance of one part out of the board: every other part away, its leads on fresh strips. */

@@ -116,6 +116,7 @@ public final class Judge {
     }
     double limit =
         instrument.meter().limit(Taken.function(reading.measure()), value)
+            + by.own()
             + coarser
             + tired(reading, by);
     return value >= by.worstLow() - limit && value <= by.worstHigh() + limit

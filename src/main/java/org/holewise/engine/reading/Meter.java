@@ -7,21 +7,29 @@ import java.util.Map;
  * A model of multimeter: its ranges, what it puts into the circuit, and its limits of error, all
  * uniform. Immutable.
  *
- * @param counts readings a range is divided into
  * @param scales by function
  * @param ohmsVolts voltage across the resistance measured at full scale (V)
  * @param buzzerBelow resistance below which the buzzer sounds (Ω)
+ * @param diodeTest what the diode test feeds
  */
 public record Meter(
-    String name, int counts, Map<Function, Scale> scales, double ohmsVolts, double buzzerBelow) {
+    String name,
+    Map<Function, Scale> scales,
+    double ohmsVolts,
+    double buzzerBelow,
+    DiodeTest diodeTest) {
+
+  /** A current (A) from a source that gives way at a voltage (V). */
+  public record DiodeTest(double amps, double volts) {}
 
   /**
    * The ranges of a function, smallest first.
    *
    * @param gain limit of the gain error, a fraction
    * @param digits limit of the error in counts of the range
+   * @param counts readings a range is divided into
    */
-  public record Scale(List<Range> ranges, double gain, double digits) {
+  public record Scale(List<Range> ranges, double gain, double digits, double counts) {
     public Scale {
       ranges = List.copyOf(ranges);
     }
@@ -53,7 +61,7 @@ public record Meter(
 
   /** One count of the range that a reading of this size is taken on (SI). */
   public double resolution(Function function, double magnitude) {
-    return range(function, magnitude).fullScale() / counts;
+    return range(function, magnitude).fullScale() / scale(function).counts();
   }
 
   public boolean overRange(Function function, double magnitude) {
@@ -68,15 +76,19 @@ public record Meter(
   /**
    * How much further than on its best range a reading's digits may be off (SI), told by the step
    * that it was written in: somebody who writes two decimals of a volt left the meter on a larger
-   * range. The largest range is nobody's by oversight.
+   * range. The largest range is nobody's by oversight; where there is one range only, what was
+   * written was rounded.
    *
    * @param step one unit in the last place written (SI); 0 where that is not known
    */
   public double coarser(Function function, double magnitude, double step) {
     List<Range> ranges = scale(function).ranges();
     double best = digits(function, magnitude);
+    if (ranges.size() == 1) {
+      return Math.max(0, step / 2 - best);
+    }
     for (Range range : ranges.subList(0, ranges.size() - 1)) {
-      double count = range.fullScale() / counts;
+      double count = range.fullScale() / scale(function).counts();
       if (range.fullScale() > Math.abs(magnitude)) {
         best = Math.max(best, scale(function).digits() * count);
         if (count >= step * (1 - 1e-9)) {

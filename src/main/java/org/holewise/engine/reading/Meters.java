@@ -42,10 +42,10 @@ public final class Meters {
     }
     return new Meter(
         name,
-        (int) numbers(file, "counts")[0],
         scales,
         numbers(file, "ohms.volts")[0],
-        numbers(file, "buzzer.below")[0]);
+        numbers(file, "buzzer.below")[0],
+        new Meter.DiodeTest(numbers(file, "drop.amps")[0], numbers(file, "drop.limit")[0]));
   }
 
   private static Meter.Scale scale(Properties file, String function) {
@@ -56,7 +56,10 @@ public final class Meters {
       ranges.add(new Meter.Range(full[i], ohms[Math.min(i, ohms.length - 1)]));
     }
     return new Meter.Scale(
-        ranges, numbers(file, function + ".gain")[0], numbers(file, function + ".digits")[0]);
+        ranges,
+        numbers(file, function + ".gain")[0],
+        numbers(file, function + ".digits")[0],
+        numbers(file, file.containsKey(function + ".counts") ? function + ".counts" : "counts")[0]);
   }
 
   private static double[] numbers(Properties file, String key) {

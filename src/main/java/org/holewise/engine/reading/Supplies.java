@@ -22,13 +22,17 @@ final class Supplies {
 
   /** Ref of the source that a reading measures straight across its pins, or their nets. */
   static Optional<String> measuredBy(Reading reading, Exercise exercise, Netlist netlist) {
-    if (!(reading.measure() instanceof Measure.Volts volts)
-        || !(volts.red() instanceof Probe.AtPin red)
-        || !(volts.black() instanceof Probe.AtPin black)) {
+    List<Probe> points = reading.measure().points();
+    boolean swings =
+        reading.measure() instanceof Measure.AcVolts || reading.measure() instanceof Measure.Peak;
+    if (!(swings || reading.measure() instanceof Measure.Volts)
+        || !(points.get(0) instanceof Probe.AtPin red)
+        || !(points.get(1) instanceof Probe.AtPin black)) {
       return Optional.empty();
     }
     return exercise.parts().stream()
-        .filter(part -> part.kind().source() && across(part, red.pin(), black.pin(), netlist))
+        .filter(part -> part.kind().source() && part.kind().swings() == swings)
+        .filter(part -> across(part, red.pin(), black.pin(), netlist))
         .map(Part::ref)
         .findFirst();
   }

@@ -39,12 +39,13 @@ public record Taken(Optional<Shown> shown, Optional<Parsed.Why> unreadable, doub
     if (written.si().isPresent()) {
       return got(new Shown.Amount(written.si().getAsDouble(), unit(function)));
     }
-    var result = ReadingText.parse(written.text(), unit(function), meter.scale(function).top());
+    String text = plain(written.text(), function);
+    var result = ReadingText.parse(text, unit(function), meter.scale(function).top());
     if (result instanceof ReadingText.Value value) {
       return new Taken(
           Optional.of(new Shown.Amount(value.si(), unit(function))),
           Optional.empty(),
-          ReadingText.step(written.text()));
+          ReadingText.step(text));
     }
     return result instanceof ReadingText.Unreadable unreadable
         ? cannot(unreadable.why())
@@ -60,19 +61,37 @@ public record Taken(Optional<Shown> shown, Optional<Parsed.Why> unreadable, doub
 
   /** The function of the meter that takes a measure. */
   public static Function function(Measure measure) {
-    if (measure instanceof Measure.Volts || measure instanceof Measure.Level) {
-      return Function.VOLTS;
+    if (measure instanceof Measure.Ratio ratio) {
+      return ratio.decibel() ? Function.DECIBELS : Function.RATIO;
     }
-    return measure instanceof Measure.Amps || measure instanceof Measure.Seen
-        ? Function.AMPS
-        : Function.OHMS;
+    return switch (measure.key()) {
+      case "volts", "level" -> Function.VOLTS;
+      case "amps", "seen" -> Function.AMPS;
+      case "drop" -> Function.DROP;
+      case "acvolts" -> Function.ACVOLTS;
+      case "peak" -> Function.PEAK;
+      case "frequency" -> Function.FREQUENCY;
+      default -> Function.OHMS;
+    };
   }
 
   static Unit unit(Function function) {
     return switch (function) {
-      case VOLTS -> Unit.VOLT;
+      case VOLTS, DROP, ACVOLTS, PEAK -> Unit.VOLT;
       case AMPS -> Unit.AMP;
       case OHMS -> Unit.OHM;
+      case RATIO -> Unit.COUNT;
+      case DECIBELS -> Unit.DECIBEL;
+      case FREQUENCY -> Unit.HERTZ;
+    };
+  }
+
+  /** What says how an AC voltage was measured, after its unit: {@code Vrms}, {@code V AC}, … */
+  private static String plain(String text, Function function) {
+    return switch (function) {
+      case ACVOLTS -> text.replaceFirst("(?i)(?<=V) *(ac|rms|eff)\\.? *$", "");
+      case PEAK -> text.replaceFirst("(?i)(?<=V) *(pp|p-p|pk-pk) *$", "");
+      default -> text;
     };
   }
 

@@ -50,7 +50,7 @@ public record Uncertainty(double[] variances, Meter meter) {
       return 0;
     }
     double digits = meter.digits(forecast.function(), forecast.value());
-    return digits * digits / 3;
+    return (digits * digits + forecast.own() * forecast.own()) / 3;
   }
 
   private static boolean metered(Forecast forecast) {

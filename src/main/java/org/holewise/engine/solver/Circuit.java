@@ -172,7 +172,7 @@ public final class Circuit {
       int k = plan.part(w.ref());
       mounted[k] = new Mounted(mounted[k].stamp.withoutLaw(), new int[0]);
     } else if (edit instanceof Edit.Instead i) {
-      replace(plan.part(i.part().ref()), Stamp.of(i.part(), plan.celsius()));
+      replace(plan.part(i.part().ref()), Stamp.of(i.part(), plan.celsius(), plan.netlist()));
     } else {
       added.add(edit);
     }

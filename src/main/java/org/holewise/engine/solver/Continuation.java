@@ -31,6 +31,14 @@ final class Continuation {
    */
   private static final double FEMTO = 1e-15;
 
+  /** Patterns that differ in many places. */
+  private static final int[] SIDES = {
+    0, -1, 0x5555, 0xAAAA, 0x3333, 0xCCCC, 0x0F0F, 0xF0F0, 0x6666, 0x9999, 0x00FF, 0xFF00
+  };
+
+  /** Of a gain of 100,000 this leaves a tenth. */
+  private static final double LEAST_GAIN = 1e-6;
+
   private final Newton newton;
   private final Equations equations;
 
@@ -54,7 +62,14 @@ final class Continuation {
     if (afresh(x)) {
       return true;
     }
+    boolean amplified = Amplifiers.any(equations.elements);
+    if (amplified && (fromEnds(x) || byGain(x))) {
+      return true;
+    }
     newton.met = true;
+    if (amplified && (fromEnds(x) || byGain(x))) {
+      return true;
+    }
     if (byConductance(x) || bySources(x) || byTime(x)) {
       return true;
     }
@@ -79,6 +94,50 @@ final class Continuation {
     Arrays.fill(equations.anchor, 0);
     equations.elements.sources.forEach(source -> source.limiting = false);
     equations.elements.laws.forEach(law -> Arrays.fill(law.v, 0));
+  }
+
+  /** Amplifiers at the ends of their ranges, some at the upper and some at the lower one. */
+  private boolean fromEnds(double[] x) {
+    for (int sides : SIDES) {
+      newton.sides = sides;
+      if (afresh(x)) {
+        return true;
+      }
+    }
+    newton.sides = Newton.MIDDLE;
+    return false;
+  }
+
+  /** Amplifiers that hardly amplify at first. */
+  private boolean byGain(double[] x) {
+    reset(x);
+    double[] good = x.clone();
+    double gain = LEAST_GAIN;
+    double ratio = 10;
+    boolean first = true;
+    while (gain < 1) {
+      gain(gain);
+      if (newton.search(x, first, TURNS)) {
+        first = false;
+        System.arraycopy(x, 0, good, 0, x.length);
+        ratio = Math.min(ratio * 2, 10);
+      } else {
+        System.arraycopy(good, 0, x, 0, x.length);
+        gain /= ratio;
+        ratio = Math.sqrt(ratio);
+        if (first || ratio < 1.02) {
+          gain(1);
+          return false;
+        }
+      }
+      gain *= ratio;
+    }
+    gain(1);
+    return last(x);
+  }
+
+  private void gain(double share) {
+    equations.elements.laws.forEach(law -> law.gain = share);
   }
 
   private boolean byConductance(double[] x) {

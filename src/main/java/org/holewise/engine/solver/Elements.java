@@ -2,7 +2,9 @@ package org.holewise.engine.solver;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.holewise.engine.part.Device;
+import org.holewise.engine.part.Wave;
 
 /**
  * The elements of a circuit with its edits, between spots, parts in the order of their refs. Made
@@ -14,6 +16,9 @@ final class Elements {
 
   /** A resistance; {@code slot} is its parameter's number, −1 where it is none. */
   record Resistance(int a, int b, double siemens, int slot) {}
+
+  /** A capacitance; {@code slot} as of a resistance. */
+  record Capacitance(int a, int b, double farads, int slot) {}
 
   record Feed(int into, int from, double amps) {}
 
@@ -31,6 +36,14 @@ final class Elements {
     /** Whether its voltage has given way. */
     boolean limiting;
 
+    /** What it swings by, for a generator; in the sense of plus and minus here. */
+    Optional<Swing> swing = Optional.empty();
+
+    /** Inductance of a source of nothing that stands for one (H); 0 for any other. */
+    double henries;
+
+    int henriesSlot = -1;
+
     Source(int plus, int minus, double volts, double limit, int slot) {
       boolean turned = volts < 0;
       this.plus = turned ? minus : plus;
@@ -41,6 +54,9 @@ final class Elements {
       this.slot = slot;
     }
   }
+
+  /** How a generator swings: its peak (V) and whose number that is. */
+  record Swing(double peak, int slot, double hertz, Wave wave) {}
 
   /** A device, and room for its voltages, currents and slopes. */
   static final class Law {
@@ -53,6 +69,9 @@ final class Elements {
     final double[] i;
     final double[] dv;
     final double[] dp;
+
+    /** An aid: the share of the difference of its inputs that an amplifier sees. */
+    double gain = 1;
 
     Law(Device device, int[] spots, int[] slots, double[] p) {
       this.device = device;
@@ -68,13 +87,38 @@ final class Elements {
     }
 
     void evaluate() {
+      if (gain == 1 || !device.amplifies()) {
+        device.evaluate(v, p, i, dv, dp);
+        return;
+      }
+      double kept = v[1];
+      v[1] = v[2] + gain * (v[1] - v[2]);
       device.evaluate(v, p, i, dv, dp);
+      v[1] = kept;
+      int n = spots.length;
+      for (int s = 0; s < n; s++) {
+        dv[s * n + 2] += (1 - gain) * dv[s * n + 1];
+        dv[s * n + 1] *= gain;
+      }
+    }
+
+    /** Holds a step back, as the device asks. */
+    boolean limit() {
+      if (gain == 1 || !device.amplifies()) {
+        return device.limit(v, last, p);
+      }
+      v[1] = v[2] + gain * (v[1] - v[2]);
+      last[1] = last[2] + gain * (last[1] - last[2]);
+      boolean held = device.limit(v, last, p);
+      v[1] = v[2] + (v[1] - v[2]) / gain;
+      return held;
     }
   }
 
   final List<Join> joins = new ArrayList<>();
   final List<Resistance> resistances = new ArrayList<>();
   final List<Source> sources = new ArrayList<>();
+  final List<Capacitance> capacitances = new ArrayList<>();
   final List<Law> laws = new ArrayList<>();
   final List<Feed> feeds = new ArrayList<>();
 
@@ -130,14 +174,23 @@ final class Elements {
               spots.own(part, r.a()), spots.own(part, r.b()), 1 / ohms, slots[r.parameter()]));
     }
     for (Stamp.Source s : stamp.sources) {
-      double volts = value(circuit, stamp, slots, s.parameter());
-      sources.add(
+      sources.add(source(circuit, spots, part, s));
+    }
+    for (Stamp.Inductor l : stamp.inductors) {
+      var source =
           new Source(
-              spots.own(part, s.plus()),
-              spots.own(part, s.minus()),
-              volts,
-              s.limit(),
-              slots[s.parameter()]));
+              spots.own(part, l.a()), spots.own(part, l.b()), 0, Double.POSITIVE_INFINITY, -1);
+      source.henries = value(circuit, stamp, slots, l.parameter());
+      source.henriesSlot = slots[l.parameter()];
+      sources.add(source);
+    }
+    for (Stamp.Capacitor c : stamp.capacitors) {
+      capacitances.add(
+          new Capacitance(
+              spots.own(part, c.a()),
+              spots.own(part, c.b()),
+              value(circuit, stamp, slots, c.parameter()),
+              slots[c.parameter()]));
     }
     for (Stamp.Law law : stamp.laws) {
       addLaw(circuit, spots, part, law);
@@ -151,6 +204,28 @@ final class Elements {
             .ifPresent(high -> addLaw(circuit, spots, part, high ? output.high() : output.low()));
       }
     }
+  }
+
+  private static Source source(Circuit circuit, Spots spots, int part, Stamp.Source s) {
+    Stamp stamp = circuit.mounted[part].stamp();
+    int[] slots = circuit.mounted[part].slots();
+    var source =
+        new Source(
+            spots.own(part, s.plus()),
+            spots.own(part, s.minus()),
+            value(circuit, stamp, slots, s.parameter()),
+            s.limit(),
+            slots[s.parameter()]);
+    source.swing =
+        s.swing()
+            .map(
+                swing ->
+                    new Swing(
+                        value(circuit, stamp, slots, swing.peak()),
+                        slots[swing.peak()],
+                        swing.hertz(),
+                        swing.wave()));
+    return source;
   }
 
   private void addLaw(Circuit circuit, Spots spots, int part, Stamp.Law law) {

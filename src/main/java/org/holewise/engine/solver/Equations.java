@@ -32,6 +32,9 @@ final class Equations {
   /** Sum of the sizes of what was added up in each row: what its rounding is a share of. */
   final double[] size;
 
+  /** What amplifiers add to that: they are loud, and feedback keeps what they drive in place. */
+  final double[] loud;
+
   final DMatrixRMaj matrix;
 
   /** An aid that the last search is without: conductance along every device (S). */
@@ -53,6 +56,7 @@ final class Equations {
     n = nodes.count + elements.sources.size();
     residual = new double[n];
     size = new double[n];
+    loud = new double[n];
     anchor = new double[nodes.count];
     matrix = new DMatrixRMaj(n, n);
     paths = new Paths(Tree.star(nodes.count), elements, nodes);
@@ -82,6 +86,7 @@ final class Equations {
   void assemble(double[] x) {
     Arrays.fill(residual, 0);
     Arrays.fill(size, 0);
+    Arrays.fill(loud, 0);
     Arrays.fill(matrix.data, 0);
     for (int k = 0; k < paths.resistances().length; k++) {
       Elements.Resistance r = elements.resistances.get(k);
@@ -136,10 +141,11 @@ final class Equations {
     for (int s = 0; s < last; s++) {
       double i = law.i[s];
       double noise = 0;
+      double exponent = law.device.exponential() ? EXPONENT : 0;
       for (int t = 0; t < last; t++) {
         double g = law.dv[s * terminals + t];
         i += g * (over(x, law.spots[t], law.spots[last]) - (law.v[t] - law.v[last]));
-        noise += Math.abs(g) * (EXPONENT + Math.abs(law.v[t]) + Math.abs(law.v[last]));
+        noise += Math.abs(g) * (exponent + Math.abs(law.v[t]) + Math.abs(law.v[last]));
         slope(paths[s], paths[t], g);
       }
       if (leak > 0) {
@@ -147,7 +153,10 @@ final class Equations {
         noise += leak * (Math.abs(law.v[s]) + Math.abs(law.v[last]));
         slope(paths[s], paths[s], leak);
       }
-      current(paths[s], i, noise);
+      current(paths[s], i, law.device.exponential() ? noise : 0);
+      for (int edge : paths[s]) {
+        loud[row(edge)] += law.device.exponential() ? 0 : noise;
+      }
     }
   }
 

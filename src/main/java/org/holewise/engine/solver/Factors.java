@@ -64,6 +64,22 @@ final class Factors {
     return true;
   }
 
+  /** Whether the determinant is below zero. */
+  boolean negative() {
+    int[] pivot = lu.getPivot().clone();
+    boolean negative = false;
+    for (int k = 0; k < n; k++) {
+      negative ^= lu.getLU().data[k * n + k] < 0;
+      while (pivot[k] != k) {
+        int other = pivot[k];
+        pivot[k] = pivot[other];
+        pivot[other] = other;
+        negative = !negative;
+      }
+    }
+    return negative;
+  }
+
   /** The smallest pivot, in the unit of its row. */
   double weakest() {
     return weakest;

@@ -53,6 +53,12 @@ final class Newton {
   /** Whether the unknowns follow the strongest tree, turn by turn, or are plain node voltages. */
   boolean exact;
 
+  /** Every amplifier begins in the middle of its range. */
+  static final int MIDDLE = Integer.MIN_VALUE;
+
+  /** At which end of its range each amplifier begins, a bit each: 0 for the upper one. */
+  int sides = MIDDLE;
+
   Newton(Equations equations) {
     this.equations = equations;
     factors = new Factors(equations.n);
@@ -114,11 +120,17 @@ final class Newton {
   }
 
   private boolean start(double[] x) {
+    int amplifier = 0;
     for (Elements.Law law : equations.elements.laws) {
       for (int t = 0; t < law.v.length; t++) {
         law.v[t] = equations.volts(x, law.spots[t]);
       }
-      law.device.start(law.v, law.p);
+      if (sides == MIDDLE || !law.device.amplifies()) {
+        law.device.start(law.v, law.p);
+      } else {
+        law.device.start(law.v, law.p, (sides >> amplifier & 1) == 0 ? 1 : -1);
+        amplifier = (amplifier + 1) % 16;
+      }
       law.evaluate();
     }
     return !equations.elements.laws.isEmpty();
@@ -131,7 +143,7 @@ final class Newton {
       for (int t = 0; t < law.v.length; t++) {
         law.v[t] = equations.volts(x, law.spots[t]);
       }
-      held |= limit && law.device.limit(law.v, law.last, law.p);
+      held |= limit && law.limit();
       law.evaluate();
     }
     return held;
@@ -140,7 +152,8 @@ final class Newton {
   private boolean holds() {
     for (int k = 0; k < equations.n; k++) {
       double share = k < equations.nodes.count && equations.along(k) ? FOLLOWING : ROUNDING;
-      if (Math.abs(equations.residual[k]) > share * equations.size[k] + slack) {
+      if (Math.abs(equations.residual[k])
+          > share * (equations.size[k] + equations.loud[k]) + slack) {
         return false;
       }
     }

@@ -46,14 +46,26 @@ final class Nodes {
   private void connect(Elements elements) {
     elements.resistances.forEach(r -> connect(r.a(), r.b()));
     elements.sources.forEach(s -> connect(s.plus, s.minus));
-    for (Elements.Law law : elements.laws) {
-      for (int spot : law.spots) {
-        connect(spot, law.spots[0], law.device.drives());
-      }
+    elements.laws.forEach(this::connect);
+    for (Elements.Capacitance c : elements.capacitances) {
+      touched[metal.of(c.a())] = true;
+      touched[metal.of(c.b())] = true;
     }
     for (Elements.Feed feed : elements.feeds) {
       touched[metal.of(feed.into())] = true;
       touched[metal.of(feed.from())] = true;
+    }
+  }
+
+  /** Terminals that draw nothing are touched, and no path. */
+  private void connect(Elements.Law law) {
+    int first = NONE;
+    for (int t = 0; t < law.spots.length; t++) {
+      touched[metal.of(law.spots[t])] = true;
+      if (law.device.draws(t)) {
+        first = first == NONE ? law.spots[t] : first;
+        connect(law.spots[t], first, law.device.drives());
+      }
     }
   }
 
@@ -88,6 +100,10 @@ final class Nodes {
       for (int spot : law.spots) {
         next = number(spot, roots, next);
       }
+    }
+    for (Elements.Capacitance c : elements.capacitances) {
+      next = number(c.a(), roots, next);
+      next = number(c.b(), roots, next);
     }
     for (Elements.Feed feed : elements.feeds) {
       next = number(feed.into(), roots, next);

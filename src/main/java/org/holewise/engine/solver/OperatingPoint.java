@@ -1,5 +1,8 @@
 package org.holewise.engine.solver;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.holewise.engine.part.Pin;
 
 /**
@@ -119,6 +122,26 @@ public final class OperatingPoint implements Outcome {
   /** The voltage between two points and how it answers to small changes. */
   public Response response(Point plus, Point minus) {
     return adjoint.volts(spots.at(plus), spots.at(minus));
+  }
+
+  /** The tones of all generators, each once; every one at that frequency where one is given. */
+  public List<SmallSignal.Tone> tones(OptionalDouble hertz) {
+    return SmallSignal.tones(elements).stream()
+        .map(tone -> new SmallSignal.Tone(hertz.orElse(tone.hertz()), tone.wave()))
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * What swings between two points at one of the {@link #tones}, to first order; empty where the
+   * equations are singular.
+   *
+   * @param set whether the generators are set to the tone's frequency, whatever their own
+   */
+  public Optional<Phasor> swing(Point plus, Point minus, SmallSignal.Tone tone, boolean set) {
+    var plain = new Equations(elements, nodes);
+    return SmallSignal.of(plain, x, adjoint, tone, set, circuit.values.length)
+        .map(signal -> signal.volts(spots.at(plus), spots.at(minus)));
   }
 
   /** The current into a part at a pin and how it answers to small changes. */

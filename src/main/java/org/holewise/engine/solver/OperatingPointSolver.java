@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
  */
 public final class OperatingPointSolver {
   private static final int QUICK = 30;
+  private static final int SETTLING = 100;
 
   private OperatingPointSolver() {}
 
@@ -46,11 +47,35 @@ public final class OperatingPointSolver {
     start.ifPresent(point -> point.copyTo(spots, nodes, elements, x));
     boolean found = newton.search(x, start.isEmpty(), QUICK);
     if (found || new Continuation(newton).search(x, start.isPresent())) {
+      settle(newton, x);
       return new OperatingPoint(circuit, spots, newton, x);
     }
     return elements.feeds.isEmpty()
         ? unsolvable(Unsolvable.Why.NOT_CONVERGED, nodes, spots, new TreeSet<>())
         : unsolvable(Unsolvable.Why.CUT_SET, nodes, spots, cuts.all());
+  }
+
+  /** Where an amplifier's output would not stay, it goes to an end of its range. */
+  private static void settle(Newton newton, double[] x) {
+    Elements elements = newton.equations.elements;
+    if (!Amplifiers.any(elements)) {
+      return;
+    }
+    var amplifiers = new Amplifiers(elements, newton.equations.nodes);
+    double[] first = x.clone();
+    for (int sides : new int[] {0, -1}) {
+      if (amplifiers.stays(x)) {
+        return;
+      }
+      newton.sides = sides;
+      if (!newton.search(x, true, SETTLING)) {
+        System.arraycopy(first, 0, x, 0, x.length);
+      }
+    }
+    if (!amplifiers.stays(x)) {
+      System.arraycopy(first, 0, x, 0, x.length);
+      newton.search(x, false, SETTLING);
+    }
   }
 
   private static Unsolvable unsolvable(

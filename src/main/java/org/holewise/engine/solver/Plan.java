@@ -41,7 +41,7 @@ record Plan(
     int[] firstParameter = new int[parts.size() + 1];
     for (int k = 0; k < parts.size(); k++) {
       parts.get(k).pins().forEach(pin -> pins.put(pin, pins.size()));
-      Stamp stamp = Stamp.of(parts.get(k), celsius);
+      Stamp stamp = Stamp.of(parts.get(k), celsius, netlist);
       stamps.add(stamp);
       parameters.addAll(stamp.parameters);
       firstPin[k + 1] = pins.size();

@@ -2,11 +2,15 @@ package org.holewise.engine.solver;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.holewise.engine.netlist.Netlist;
 import org.holewise.engine.part.Device;
 import org.holewise.engine.part.Driver;
 import org.holewise.engine.part.Logic;
 import org.holewise.engine.part.Network;
 import org.holewise.engine.part.Part;
+import org.holewise.engine.part.Wave;
 import org.holewise.engine.quantity.Parameter;
 
 /**
@@ -22,7 +26,12 @@ final class Stamp implements Network {
   record Resistance(int a, int b, int parameter) {}
 
   /** A source of voltage; an infinite limit is none. */
-  record Source(int plus, int minus, int parameter, double limit) {}
+  record Source(int plus, int minus, int parameter, double limit, Optional<Swing> swing) {}
+
+  /** How a generator's voltage swings; {@code peak} is one of the part's parameters. */
+  record Swing(int peak, double hertz, Wave wave) {}
+
+  record Inductor(int a, int b, int parameter) {}
 
   record Capacitor(int a, int b, int parameter) {}
 
@@ -39,29 +48,41 @@ final class Stamp implements Network {
   final List<Resistance> resistances = new ArrayList<>();
   final List<Source> sources = new ArrayList<>();
   final List<Capacitor> capacitors = new ArrayList<>();
+  final List<Inductor> inductors = new ArrayList<>();
   final List<Law> laws = new ArrayList<>();
   final List<Gates> gates = new ArrayList<>();
   final List<Parameter> parameters = new ArrayList<>();
 
   private final List<String> pins;
   private final double celsius;
+  private final Predicate<String> joined;
   private int spots;
 
-  private Stamp(List<String> pins, double celsius) {
+  private Stamp(List<String> pins, double celsius, Predicate<String> joined) {
     this.pins = pins;
     this.celsius = celsius;
+    this.joined = joined;
     this.spots = pins.size();
   }
 
-  static Stamp of(Part part, double celsius) {
-    var stamp = new Stamp(part.kind().pins(part.fields()), celsius);
+  /**
+   * The law of a part.
+   *
+   * @param netlist tells which of its pins are on a net with others
+   */
+  static Stamp of(Part part, double celsius, Netlist netlist) {
+    var stamp =
+        new Stamp(
+            part.kind().pins(part.fields()),
+            celsius,
+            pin -> netlist.nets().get(netlist.net(part.pin(pin))).pins().size() > 1);
     part.kind().connect(part, stamp);
     return stamp;
   }
 
   /** A part taken out: pins and nothing between them. */
   Stamp withoutLaw() {
-    return new Stamp(pins, celsius);
+    return new Stamp(pins, celsius, joined);
   }
 
   boolean linear() {
@@ -82,6 +103,11 @@ final class Stamp implements Network {
       throw new IllegalArgumentException("no such pin: " + name);
     }
     return index;
+  }
+
+  @Override
+  public boolean used(List<String> some) {
+    return some.stream().anyMatch(joined);
   }
 
   @Override
@@ -111,7 +137,20 @@ final class Stamp implements Network {
 
   @Override
   public void source(int plus, int minus, Parameter volts, double limit) {
-    sources.add(new Source(plus, minus, parameter(volts), limit));
+    sources.add(new Source(plus, minus, parameter(volts), limit, Optional.empty()));
+  }
+
+  @Override
+  public void generator(
+      int plus, int minus, Parameter offset, Parameter peak, double hertz, Wave wave) {
+    var swing = new Swing(parameter(peak), hertz, wave);
+    sources.add(
+        new Source(plus, minus, parameter(offset), Double.POSITIVE_INFINITY, Optional.of(swing)));
+  }
+
+  @Override
+  public void inductor(int a, int b, Parameter henries) {
+    inductors.add(new Inductor(a, b, parameter(henries)));
   }
 
   @Override

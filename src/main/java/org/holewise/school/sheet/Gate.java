@@ -35,6 +35,10 @@ public final class Gate {
           "far-over-limit",
           "over-power",
           "reverse-volts",
+          "wrong-polarity",
+          "over-volts",
+          "chip-supply-high",
+          "chip-supply-reversed",
           "high-voltage");
 
   private final Exercise exercise;

@@ -8,7 +8,14 @@ import org.holewise.school.sheet.KeptMark.Told;
 public record Warning(String text, boolean stop) {
   /** These spoil something or can hurt: power off first, everything else later. */
   private static final List<String> STOPS =
-      List.of("far-over-limit", "supply-shorted", "unsolvable", "high-voltage");
+      List.of(
+          "far-over-limit",
+          "wrong-polarity",
+          "chip-supply-high",
+          "chip-supply-reversed",
+          "supply-shorted",
+          "unsolvable",
+          "high-voltage");
 
   static List<Warning> of(List<Told<Caution>> cautions) {
     return cautions.stream()

@@ -39,7 +39,11 @@ class DeviceSlopesTest {
             Parameter.exact("breakdown", 2.4)),
         new WiperLaw(Parameter.exact("ohms", 1e4), Parameter.exact("set", 0.3)),
         new BipolarLaw(1, THERMAL, 1e-14, 4, gain, shift),
-        new BipolarLaw(-1, THERMAL, 1e-14, 4, gain, shift));
+        new BipolarLaw(-1, THERMAL, 1e-14, 4, gain, shift),
+        new MosfetLaw(1, 0.1, 0.02, Parameter.exact("threshold", 0.1)),
+        new MosfetLaw(-1, 0.1, 0, Parameter.exact("threshold", 0.1)),
+        new DifferenceLaw(),
+        new RegulatorLaw(0.1, 5e-3, Parameter.exact("volts", 0.2)));
   }
 
   @ParameterizedTest

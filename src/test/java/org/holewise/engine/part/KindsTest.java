@@ -73,6 +73,25 @@ class KindsTest {
     }
 
     @Override
+    public boolean used(List<String> some) {
+      return true;
+    }
+
+    @Override
+    public void generator(
+        int plus, int minus, Parameter offset, Parameter peak, double hertz, Wave wave) {
+      lines.add("generator " + plus + " " + minus + " " + offset.nominal() + " " + peak.nominal());
+      parameters.add(offset);
+      parameters.add(peak);
+    }
+
+    @Override
+    public void inductor(int a, int b, Parameter henries) {
+      lines.add("inductor " + a + " " + b + " " + henries.nominal());
+      parameters.add(henries);
+    }
+
+    @Override
     public void device(Device device, int... nodes) {
       assertThat(nodes).hasSize(device.terminals());
       lines.add("device " + nodes.length);
@@ -257,6 +276,6 @@ class KindsTest {
     assertThat(Registry.kinds().stream().filter(Kind::polar).map(Kind::name))
         .containsExactly("electrolytic", "diode", "zener", "led");
     assertThat(Registry.kinds().stream().filter(Kind::source).map(Kind::name))
-        .containsExactly("battery", "supply");
+        .containsExactly("battery", "supply", "generator");
   }
 }

@@ -48,8 +48,8 @@ class MeterLoadingTest {
     Meter.Scale old = HAND.scale(function);
     scales.put(
         function,
-        new Meter.Scale(List.of(new Meter.Range(fullScale, ohms)), old.gain(), old.digits()));
-    return new Meter("test", HAND.counts(), scales, HAND.ohmsVolts(), HAND.buzzerBelow());
+        new Meter.Scale(List.of(new Meter.Range(fullScale, ohms)), old.gain(), old.digits(), 2000));
+    return new Meter("test", scales, HAND.ohmsVolts(), HAND.buzzerBelow(), HAND.diodeTest());
   }
 
   @Test

@@ -42,6 +42,25 @@ final class RandomCircuits {
   static final List<String> BIPOLAR =
       List.of("resistor", "resistor", "resistor", "battery", "diode", "led", "npn", "pnp");
 
+  static final List<String> ACTIVE =
+      List.of(
+          "resistor",
+          "resistor",
+          "resistor",
+          "resistor",
+          "resistor",
+          "battery",
+          "diode",
+          "led",
+          "npn",
+          "capacitor",
+          "inductor",
+          "nmos",
+          "pmos",
+          "regulator",
+          "dual-opamp",
+          "comparator");
+
   private final Random random;
   private final List<String> kinds;
 
@@ -53,6 +72,46 @@ final class RandomCircuits {
   /** The circuit of that number, the first part a source. */
   static Rows draw(long number, List<String> kinds) {
     return new RandomCircuits(number, kinds).draw();
+  }
+
+  /** As {@link #draw}, with a battery that chips and regulators hang on as they are meant to. */
+  static Rows powered(long number) {
+    return new RandomCircuits(number, ACTIVE).powered();
+  }
+
+  private Rows powered() {
+    int nets = 4 + random.nextInt(21);
+    int parts = 2 + (int) (nets * (0.6 + 0.9 * random.nextDouble()));
+    Rows rows = Rows.of("");
+    Fields battery = Fields.NONE.with("volts", uniform(5, 15)).with("internal", 1.0);
+    rows.add(new Part("A0", Registry.kind("battery").orElseThrow(), battery), List.of("n1", "n0"));
+    for (int k = 1; k < parts; k++) {
+      String name = kinds.get(random.nextInt(kinds.size()));
+      var part = new Part("P" + k, Registry.kind(name).orElseThrow(), fields(name));
+      List<String> on = new ArrayList<>();
+      part.pins().forEach(pin -> on.add(powered(name, pin.name(), nets)));
+      rows.add(part, on);
+    }
+    return rows;
+  }
+
+  /** As {@link #powered}, the first part a generator, and nothing that is slow. */
+  static Rows swinging(long number) {
+    List<String> quick =
+        ACTIVE.stream().filter(k -> !k.equals("capacitor") && !k.equals("inductor")).toList();
+    Rows rows = new RandomCircuits(number, quick).powered();
+    var generator = Registry.kind("generator").orElseThrow();
+    Fields fields = Fields.NONE.with("volts", 1.0).with("hertz", 1000.0).with("offset", 1.0);
+    Rows swinging = Rows.of("").add(new Part("A1", generator, fields), List.of("n2", "n0"));
+    return swinging.add(rows);
+  }
+
+  private String powered(String kind, String pin, int nets) {
+    return switch (kind + " " + pin) {
+      case "dual-opamp 8", "comparator 8", "regulator in" -> "n1";
+      case "dual-opamp 4", "comparator 4", "regulator gnd" -> "n0";
+      default -> "n" + random.nextInt(nets);
+    };
   }
 
   private Rows draw() {
@@ -92,6 +151,16 @@ final class RandomCircuits {
           Fields.NONE.with("colour", List.of("red", "green", "blue").get(random.nextInt(3)));
       case "diode" -> Fields.NONE.with("type", random.nextBoolean() ? "1N4148" : "1N4001");
       case "npn", "pnp" -> Fields.NONE.with("gain", logUniform(20, 500));
+      case "nmos", "pmos" ->
+          Fields.NONE.with("threshold", uniform(0.8, 3)).with("k", logUniform(1e-3, 1));
+      case "regulator" -> Fields.NONE.with("volts", List.of(3.3, 5.0, 12.0).get(random.nextInt(3)));
+      case "dual-opamp" ->
+          Fields.NONE
+              .with("type", List.of("LM358", "TL072", "generic").get(random.nextInt(3)))
+              .with("offset", uniform(-2e-3, 2e-3));
+      case "comparator" -> Fields.NONE;
+      case "capacitor" -> Fields.NONE.with("farads", logUniform(1e-10, 1e-3));
+      case "inductor" -> Fields.NONE.with("henries", logUniform(1e-5, 1));
       default -> throw new IllegalArgumentException(kind);
     };
   }

@@ -78,6 +78,22 @@ final class Rows {
     return this;
   }
 
+  /** Adds the parts of other rows, on nets of the same names. */
+  Rows add(Rows other) {
+    for (Part part : other.parts) {
+      add(part, part.pins().stream().map(other::name).toList());
+    }
+    return this;
+  }
+
+  private String name(Pin pin) {
+    return nets.entrySet().stream()
+        .filter(net -> net.getValue().contains(pin))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static Fields with(Fields fields, String name, String value) {
     int dot = name.indexOf('.');
     if (dot < 0) {

@@ -1,0 +1,56 @@
+package org.holewise.engine.part;
+
+import java.util.List;
+import java.util.Map;
+import org.holewise.engine.quantity.Parameter;
+import org.holewise.engine.quantity.Unit;
+
+/**
+ * A thermistor: what it has at the temperature of a condition; 10 % either way where no tolerance
+ * is given, as suppliers print it (common practice).
+ */
+final class Thermistor implements Kind {
+
+  @Override
+  public String name() {
+    return "thermistor";
+  }
+
+  @Override
+  public List<Field> fields() {
+    return List.of(
+        Field.Number.required(
+            "ohms", Unit.OHM, 1e-3, 1e9, "Resistance at the temperature of the condition."),
+        Field.Number.fallback(
+            "tolerance", Unit.FRACTION, 0, 0.9, 0.1, "Limit of the resistance, uniform inside."),
+        Field.Number.fallback("rating", Unit.WATT, 1e-3, 1e3, 0.1, "Power it may turn to heat."));
+  }
+
+  @Override
+  public List<String> pins(Fields fields) {
+    return List.of("1", "2");
+  }
+
+  @Override
+  public List<Map<String, String>> exchanges(Fields fields) {
+    return List.of(Map.of("1", "2", "2", "1"));
+  }
+
+  @Override
+  public void connect(Part part, Network network) {
+    network.resistor(
+        network.pin("1"),
+        network.pin("2"),
+        Parameter.within(part.ref() + ".ohms", part.number("ohms"), part.number("tolerance")));
+  }
+
+  @Override
+  public Footprint footprint(Fields fields) {
+    return new Footprint.Leads(1, 8);
+  }
+
+  @Override
+  public List<Limit> limits(Part part) {
+    return List.of(new Limit.Power(part.number("rating")));
+  }
+}

@@ -1,0 +1,50 @@
+package org.holewise.engine.solver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Circuits at random with op-amps, comparators, MOSFETs and regulators. */
+@Tag("law")
+class ActiveCircuitsTest {
+  /** How many are drawn; more where the property says so. */
+  private static final int DRAWS = Integer.getInteger("holewise.active.draws", 100);
+
+  private static final int FROM = Integer.getInteger("holewise.active.from", 0);
+
+  @Test
+  void everyCircuitHasAnOperatingPoint() {
+    int solved = 0;
+    List<Integer> lost = new ArrayList<>();
+    for (int draw = FROM; draw < FROM + DRAWS; draw++) {
+      Rows rows = RandomCircuits.powered(draw);
+      Outcome outcome = OperatingPointSolver.solve(rows.circuit());
+      if (outcome instanceof OperatingPoint point) {
+        currentsCancel(rows, point, draw);
+        solved++;
+      } else if (((Unsolvable) outcome).why() == Unsolvable.Why.NOT_CONVERGED) {
+        lost.add(draw);
+      }
+    }
+    assertThat(lost).as("not converged").isEmpty();
+    assertThat(solved).isGreaterThan(DRAWS / 2);
+  }
+
+  /** Kirchhoff's current law at every net, from what each part says that it draws. */
+  private static void currentsCancel(Rows rows, OperatingPoint point, int draw) {
+    var netlist = rows.netlist();
+    for (int net = 0; net < netlist.nets().size(); net++) {
+      Point at = new Point.AtNet(net);
+      double sum = point.floating(at) ? point.volts(at) * 1e-9 : 0;
+      double size = 0;
+      for (var pin : netlist.nets().get(net).pins()) {
+        sum += point.current(pin);
+        size = Math.max(size, Math.abs(point.current(pin)));
+      }
+      assertThat(Math.abs(sum)).as("draw %d net %d", draw, net).isLessThan(1e-6 + 1e-6 * size);
+    }
+  }
+}
