@@ -4,6 +4,8 @@ import * as board from "./bench/board.js";
 import * as draft from "./bench/draft.js";
 import * as entries from "./bench/entries.js";
 import * as holes from "./bench/holes.js";
+import { news } from "./bench/news.js";
+import * as partners from "./bench/partners.js";
 import * as placing from "./bench/placing.js";
 import * as status from "./bench/status.js";
 import { say, tell } from "./bench/words.js";
@@ -42,12 +44,12 @@ function showProblem(entry) {
   }
 }
 
-draft.news.addEventListener("problems", (event) => {
+news.addEventListener("problems", (event) => {
   problems = event.detail;
   entries.all().forEach(showProblem);
 });
-draft.news.addEventListener("saved", (event) => event.detail.replaced.forEach(replaced));
-draft.news.addEventListener("theirs", (event) => {
+news.addEventListener("saved", (event) => event.detail.replaced.forEach(replaced));
+news.addEventListener("theirs", (event) => {
   const { entry, by } = event.detail;
   entry.note(by ? say("by", by) : "");
   entries.number();
@@ -66,7 +68,7 @@ form.addEventListener("focusout", (event) => {
   const entry = entries.of(event.target);
   if (entry && !entry.box.contains(event.relatedTarget)) {
     setTimeout(() => {
-      draft.settle(entry);
+      partners.settle(entry);
       showProblem(entry);
     });
   }

@@ -1,6 +1,7 @@
 // Draws the board again when the build on it has changed, and leaves the reader where they were.
-import * as draft from "./draft.js";
+import * as hands from "./hands.js";
 import * as holes from "./holes.js";
+import { news } from "./news.js";
 import * as placing from "./placing.js";
 import { drawn, swap } from "./parts.js";
 import { ask, page } from "./wire.js";
@@ -59,9 +60,9 @@ function come() {
 export function begin() {
   drawn.addEventListener("before", (event) => event.detail === "live" && leave());
   drawn.addEventListener("after", (event) => event.detail === "live" && come());
-  draft.news.addEventListener("layout", draw);
+  news.addEventListener("layout", draw);
   if ("open" in form.dataset) {
-    placing.start();
+    hands.start();
     draw();
   }
 }

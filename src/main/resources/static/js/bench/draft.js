@@ -1,6 +1,8 @@
 // Saves while somebody types. A changed entry is kept on this device first, then sent; what the
 // server has not acknowledged is sent again until it has.
 import * as entries from "./entries.js";
+import { isLayout, say } from "./news.js";
+import * as partners from "./partners.js";
 import * as shelf from "./shelf.js";
 import * as status from "./status.js";
 import { Away, askJson, SignedOut } from "./wire.js";
@@ -10,11 +12,7 @@ const PAUSE = 400;
 const LONGEST_WAIT = 8000;
 const BATCH = 40;
 
-/** Tells of: saved, problems, theirs (a partner's text is shown), layout (the board is out of date). */
-export const news = new EventTarget();
-
 const refused = new Map();
-const theirs = new Map();
 let known = {};
 let timer = 0;
 let sending = null;
@@ -23,10 +21,6 @@ let single = false;
 
 /** The session is closed, or the bench is not this student's any more. */
 class Refused extends Error {}
-
-function say(type, detail = {}) {
-  news.dispatchEvent(new CustomEvent(type, { detail }));
-}
 
 function isEntry(name) {
   return !name.startsWith("#");
@@ -145,10 +139,6 @@ function acknowledge(sent, answer) {
   }
 }
 
-function isLayout(name) {
-  return /^(part|link):/.test(name);
-}
-
 function problems(found) {
   known = found;
   say("problems", found);
@@ -159,7 +149,9 @@ export async function look() {
   const answer = await askJson(form.dataset.entries);
   refuse(answer.status);
   if (answer.ok) {
-    receive(answer.json);
+    partners.receive(answer.json.entries);
+    problems(answer.json.problems);
+    partners.show();
   }
 }
 
@@ -172,34 +164,6 @@ export async function watch() {
     await look();
   } catch (problem) {
     failed(problem, 0);
-  }
-}
-
-function receive(answer) {
-  for (const text of answer.entries) {
-    const entry = entries.find(text.name) ?? (text.text ? entries.row(text.name) : undefined);
-    if (entry && text.revision > entry.base) {
-      theirs.set(entry.name, text);
-    }
-  }
-  problems(answer.problems);
-  [...theirs.keys()].forEach((name) => settle(entries.find(name)));
-}
-
-/** Shows a partner's text, unless its fields are in use or hold something that is not sent yet. */
-export function settle(entry) {
-  const text = theirs.get(entry.name);
-  if (!text || entry.focused || shelf.get(entry.name)) {
-    return;
-  }
-  theirs.delete(entry.name);
-  if (text.revision > entry.base) {
-    entry.keep(text.text, text.revision);
-    entry.show(text.text);
-    say("theirs", { entry, by: text.mine ? "" : text.by });
-    if (isLayout(entry.name)) {
-      say("layout");
-    }
   }
 }
 
