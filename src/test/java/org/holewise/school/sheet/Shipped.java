@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.holewise.document.BuildDocument;
 import org.holewise.document.ExerciseDocument;
 import org.holewise.document.MarkDocument;
@@ -25,9 +27,17 @@ import org.springframework.core.io.ClassPathResource;
 public final class Shipped {
   public static final List<String> SLUGS = List.of("stage-cue", "stage-dimmer", "stage-moonlight");
 
+  private static final Map<String, LibraryExercise> ENTRIES = new ConcurrentHashMap<>();
+  private static final Map<String, List<StartingPoint>> STARTS = new ConcurrentHashMap<>();
+  private static final Map<List<String>, Mark> MARKS = new ConcurrentHashMap<>();
+
   private Shipped() {}
 
   public static LibraryExercise entry(String slug) {
+    return ENTRIES.computeIfAbsent(slug, Shipped::read);
+  }
+
+  private static LibraryExercise read(String slug) {
     String text = file(slug + ".yaml");
     var prepared = ExerciseDocument.yaml(text).orThrow();
     byte[] build = file(slug + "-build.json").getBytes(StandardCharsets.UTF_8);
@@ -40,7 +50,7 @@ public final class Shipped {
   }
 
   public static List<StartingPoint> starts(String slug) {
-    return StartingPoints.of(entry(slug), "empty", "checked");
+    return STARTS.computeIfAbsent(slug, s -> StartingPoints.of(entry(s), "empty", "checked"));
   }
 
   /** The lines of a starting point. */
@@ -56,7 +66,12 @@ public final class Shipped {
     return TypedBuild.read(lines, exercise(slug)).record().orElseThrow();
   }
 
+  /** Marked once: marks are values. */
   public static Mark mark(String slug, String lines) {
+    return MARKS.computeIfAbsent(List.of(slug, lines), key -> marked(slug, lines));
+  }
+
+  private static Mark marked(String slug, String lines) {
     return Marking.mark(exercise(slug), record(slug, lines), Priors.start(), Set.of());
   }
 

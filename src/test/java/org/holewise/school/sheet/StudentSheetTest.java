@@ -227,6 +227,16 @@ class StudentSheetTest {
     assertThat(next.text()).isNotBlank();
   }
 
+  @Test
+  void namesAConditionOnlyWhereItIsNotTheUsualOne() {
+    var asked =
+        CASES.stream().map(c -> c.sheet(HintStep.PLACE)).flatMap(s -> s.next().stream()).toList();
+    assertThat(asked).anyMatch(next -> next.line().contains(" when "));
+    assertThat(asked).anyMatch(next -> !next.line().contains(" when "));
+    assertThat(asked)
+        .allMatch(next -> next.line().contains(" when ") == next.text().startsWith("Set up"));
+  }
+
   private static String words(StudentSheet sheet) {
     return Rendered.words("sheet/student-mark", "mark", Map.of("sheet", sheet));
   }
