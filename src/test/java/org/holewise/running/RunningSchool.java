@@ -22,6 +22,11 @@ public final class RunningSchool implements Site, AutoCloseable {
     return start(List.of("--holewise.data=" + data), arguments);
   }
 
+  /** The same at a port, as after a restart. */
+  public static RunningSchool plainAt(int port, Path data) {
+    return start(port, List.of("--holewise.data=" + data));
+  }
+
   /** A school's own installation with its data where the settings say. */
   public static RunningSchool on(Settings settings, String... arguments) {
     return start(settings.arguments(), arguments);
@@ -33,8 +38,12 @@ public final class RunningSchool implements Site, AutoCloseable {
   }
 
   private static RunningSchool start(List<String> first, String... more) {
+    return start(0, first, more);
+  }
+
+  private static RunningSchool start(int port, List<String> first, String... more) {
     var arguments = new ArrayList<>(first);
-    arguments.add("--server.port=0");
+    arguments.add("--server.port=" + port);
     arguments.addAll(List.of(more));
     var application = new SpringApplicationBuilder(HolewiseApplication.class);
     return new RunningSchool(application.run(arguments.toArray(String[]::new)));

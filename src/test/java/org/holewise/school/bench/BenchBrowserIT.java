@@ -7,56 +7,18 @@ import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Page.GetByRoleOptions;
-import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.holewise.browser.Browser;
-import org.holewise.running.RunningSchool;
-import org.holewise.school.account.Person;
 import org.holewise.school.handin.DraftEntry;
 import org.holewise.school.roster.Cards;
-import org.holewise.school.session.Bench;
-import org.holewise.school.session.HintStep;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The working page of a bench as students use it: by tap, by keys, with and without a network. */
-class BenchBrowserIT extends Browser {
-
-  private static final String SAVED = "Everything is saved.";
-  private static final long TEN_MINUTES = 600_000;
-  private static final long TEN_SECONDS = 10_000;
-
-  private RunningSchool school;
-  private Lesson lesson;
-  private Bench bench;
-
-  @BeforeAll
-  void start(@TempDir Path data) {
-    school = RunningSchool.plain(data);
-  }
-
-  @AfterAll
-  void stop() {
-    if (school != null) {
-      school.close();
-    }
-  }
-
-  @BeforeEach
-  void atABench() {
-    lesson = new Lesson(school, HintStep.PLACE, false);
-    lesson.at(1, lesson.wren);
-    bench = lesson.at(1, lesson.sorrel);
-  }
+class BenchBrowserIT extends StudentBrowser {
 
   @Test
   void placesByTap() {
@@ -124,64 +86,6 @@ class BenchBrowserIT extends Browser {
   }
 
   @Test
-  void losesNothingInTenMinutesWithoutAServer() {
-    var page = comeIn(page(DESK, ColorScheme.LIGHT), lesson.wren);
-    page.clock().install();
-    opened(page);
-    page.route("**/*", Route::abort);
-    page.locator("[id='reading:supply']").fill("5.01 V");
-    page.locator("[id='part:R1:1']").fill("b10");
-    page.clock().runFor(TEN_MINUTES);
-    page.locator("[id='part:R1:2']").fill("b14");
-    page.clock().runFor(2000);
-    assertThat(page.locator("#saving")).containsText("kept on this device");
-    assertThat(lesson.draft(bench)).isEmpty();
-    page.unroute("**/*");
-    page.clock().runFor(TEN_SECONDS);
-    assertThat(page.locator("#saving")).hasText(SAVED);
-    assertThat(text("reading:supply")).isEqualTo("5.01 V");
-    assertThat(text("part:R1")).isEqualTo("1=b10 2=b14");
-    expectComplaint("net::ERR_FAILED");
-  }
-
-  @Test
-  void putsBackWhatAClosedPageHadNotSent() {
-    var page = opened(comeIn(page(DESK, ColorScheme.LIGHT), lesson.wren));
-    page.route("**/entries", Route::abort);
-    page.locator("[id='reading:supply']").fill("4.98 V");
-    page.locator("[data-place='link'].scripted-only").click();
-    page.locator("input[name^='link:'][name$=':from']").fill("a7");
-    assertThat(page.locator("#saving")).containsText("No connection since");
-    var later = page.context().newPage();
-    page.close();
-    opened(later);
-    assertThat(later.locator("[id='reading:supply']")).hasValue("4.98 V");
-    assertThat(later.locator("#saving")).hasText(SAVED);
-    assertThat(text("reading:supply")).isEqualTo("4.98 V");
-    assertThat(lesson.draft(bench)).extracting(DraftEntry::text).contains("a7");
-    expectComplaint("net::ERR_FAILED");
-  }
-
-  @Test
-  void handsInOnceWhenTheConnectionIsBack() {
-    var page = opened(comeIn(page(DESK, ColorScheme.LIGHT), lesson.wren));
-    page.locator("[id='reading:supply']").fill("5.00 V");
-    assertThat(page.locator("#saving")).hasText(SAVED);
-    page.context().setOffline(true);
-    var button = page.locator("[formaction$='/hand-ins']");
-    button.dblclick();
-    assertThat(button).hasText("Kept: handed in when the connection is back");
-    page.locator("#take-back").click();
-    assertThat(button).hasText("Hand in");
-    button.click();
-    assertThat(button).hasText("Kept: handed in when the connection is back");
-    page.context().setOffline(false);
-    assertThat(page).hasURL(Pattern.compile("/attempts/1$"));
-    assertThat(lesson.handIns(bench)).hasSize(1);
-    expectComplaint("net::ERR_INTERNET_DISCONNECTED");
-  }
-
-  @Test
   void showsPartnersToEachOther() {
     var wren = opened(comeIn(page(DESK, ColorScheme.LIGHT), lesson.wren));
     var sorrel = opened(comeIn(page(DESK, ColorScheme.LIGHT), lesson.sorrel));
@@ -200,19 +104,6 @@ class BenchBrowserIT extends Browser {
         new com.microsoft.playwright.assertions.LocatorAssertions.HasValueOptions()
             .setTimeout(2 * TEN_SECONDS);
     assertThat(sorrel.locator("[id='part:R1:1']")).hasValue("b10", timeout);
-  }
-
-  @Test
-  void keepsWhatIsTypedWhileSignedOut() {
-    var page = opened(comeIn(page(DESK, ColorScheme.LIGHT), lesson.wren));
-    page.context().clearCookies();
-    page.locator("[id='reading:supply']").fill("5.02 V");
-    assertThat(page.locator("#saving")).containsText("You are signed out.");
-    var other = comeIn(page.context().newPage(), lesson.wren);
-    assertThat(page.locator("#saving")).hasText(SAVED, patiently());
-    assertThat(text("reading:supply")).isEqualTo("5.02 V");
-    expectComplaint("401");
-    other.close();
   }
 
   @ParameterizedTest
@@ -242,56 +133,11 @@ class BenchBrowserIT extends Browser {
     assertThat(text("part:R1")).isEqualTo("1=b10 2=b14");
   }
 
-  private Page comeIn(Page page, Person student) {
-    page.navigate(school.at("/card").toString());
-    page.getByLabel("The code on your card").fill(school.part(Cards.class).make(student));
-    page.locator(".primary").click();
-    assertThat(page).hasURL(Pattern.compile("/today"));
-    return page;
-  }
-
-  private Page opened(Page page) {
-    if (page.url().equals("about:blank") && page.context().cookies().isEmpty()) {
-      comeIn(page, lesson.wren);
-    }
-    page.navigate(school.at("/bench/" + bench.id()).toString());
-    assertThat(target(page, "a1")).isVisible();
-    return page;
-  }
-
-  private String text(String name) {
-    return lesson.draft(bench).stream()
-        .filter(entry -> entry.name().equals(name))
-        .map(DraftEntry::text)
-        .findFirst()
-        .orElse("");
-  }
-
-  private static com.microsoft.playwright.assertions.LocatorAssertions.HasTextOptions patiently() {
-    return new com.microsoft.playwright.assertions.LocatorAssertions.HasTextOptions()
-        .setTimeout(2 * TEN_SECONDS);
-  }
-
   private static void says(Page page, String part) {
     assertThat(page.locator("#placing [data-says]")).containsText(part);
   }
 
   private static Locator choice(Page page, String text) {
     return page.locator(".choice", new Page.LocatorOptions().setHasText(text));
-  }
-
-  private static Locator target(Page page, String hole) {
-    return page.locator(".target[data-hole='" + hole + "']:visible");
-  }
-
-  /** Presses Tab until the element has the focus. */
-  private static void tabTo(Page page, String selector) {
-    for (int i = 0; i < 120; i++) {
-      page.keyboard().press("Tab");
-      if ((boolean) page.evaluate("s => document.activeElement.matches(s)", selector)) {
-        return;
-      }
-    }
-    throw new AssertionError("Tab does not reach " + selector);
   }
 }
