@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.holewise.browser.Browser;
@@ -63,7 +64,8 @@ abstract class StudentBrowser extends Browser {
       comeIn(page, lesson.wren);
     }
     page.navigate(school.at("/bench/" + bench.id()).toString());
-    assertThat(target(page, "a1")).isVisible();
+    assertThat(target(page, "a1"))
+        .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(2 * TEN_SECONDS));
     return page;
   }
 
@@ -75,8 +77,8 @@ abstract class StudentBrowser extends Browser {
         .orElse("");
   }
 
-  static com.microsoft.playwright.assertions.LocatorAssertions.HasTextOptions patiently() {
-    return new com.microsoft.playwright.assertions.LocatorAssertions.HasTextOptions()
+  static LocatorAssertions.HasTextOptions patiently() {
+    return new LocatorAssertions.HasTextOptions()
         .setTimeout(2 * TEN_SECONDS);
   }
 
