@@ -8,7 +8,9 @@ import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Page.GetByRoleOptions;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.holewise.running.LoggedErrors;
+import org.holewise.running.Site;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -152,6 +155,49 @@ public abstract class Browser {
         new Page.ScreenshotOptions()
             .setFullPage(true)
             .setPath(Path.of("target", "screenshots", name + ".png")));
+  }
+
+  /** {@link #assertAccessible}, and a picture to look at, named also by its width and colours. */
+  protected static void looksRight(Page page, String name) {
+    assertAccessible(page);
+    boolean dark = (boolean) page.evaluate("matchMedia('(prefers-color-scheme: dark)').matches");
+    keepPicture(page, name + "-" + page.viewportSize().width + (dark ? "-dark" : "-light"));
+  }
+
+  /**
+   * {@link #looksRight} in light colours, and everything that axe says of contrast in dark ones,
+   * with a picture of each.
+   */
+  protected static void looksRightByDayAndNight(Page page, String name) {
+    looksRight(page, name);
+    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+    var found = new AxeBuilder(page).withRules(List.of("color-contrast")).analyze();
+    assertThat(found.getPasses()).isNotEmpty();
+    assertThat(found.getViolations()).extracting(Browser::told).isEmpty();
+    keepPicture(page, name + "-" + page.viewportSize().width + "-dark");
+    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+  }
+
+  /** Unfolds the ways round the pages where a narrow screen has them behind a button. */
+  protected static void openMenu(Page page) {
+    var menu = page.locator(".menu > summary");
+    if (menu.isVisible()) {
+      menu.click();
+    }
+  }
+
+  /** Exactly that accessible name. */
+  protected static GetByRoleOptions named(String name) {
+    return new GetByRoleOptions().setName(name).setExact(true);
+  }
+
+  /** Comes in by name and password; the page is the one that the role begins with. */
+  protected static void signsIn(Page page, Site school, String name, String password) {
+    page.navigate(school.at("/sign-in").toString());
+    page.getByLabel("Your name").fill(name);
+    page.getByLabel("Password").fill(password);
+    page.locator(".primary").click();
+    PlaywrightAssertions.assertThat(page.locator(".who")).containsText(name);
   }
 
   private static String told(Rule rule) {

@@ -19,6 +19,14 @@ record Frame(
     String csrf,
     String version) {
 
+  /** As many ways as stand in one row of a phone. */
+  private static final int IN_A_ROW = 3;
+
+  /** Whether on a narrow screen the ways are behind a button: they would take many rows. */
+  public boolean folds() {
+    return signedIn && (demo || ways.size() > IN_A_ROW);
+  }
+
   /**
    * A way to a place of work.
    *

@@ -3,7 +3,6 @@ package org.holewise.school.store;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Page.GetByRoleOptions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
@@ -56,10 +55,7 @@ class StoreBrowserIT extends Browser {
   }
 
   private static void comesIn(Page page, RunningSchool school) {
-    page.navigate(school.at("/sign-in").toString());
-    page.getByLabel("Your name").fill("Tamar Quill");
-    page.getByLabel("Password").fill(PASSWORD);
-    page.locator(".primary").click();
+    signsIn(page, school, "Tamar Quill", PASSWORD);
     assertThat(page.locator("h1")).hasText("The stock");
   }
 
@@ -162,17 +158,7 @@ class StoreBrowserIT extends Browser {
     return packed;
   }
 
-  private static void looksRight(Page page, String name) {
-    assertAccessible(page);
-    boolean dark = (boolean) page.evaluate("matchMedia('(prefers-color-scheme: dark)').matches");
-    keepPicture(page, name + "-" + page.viewportSize().width + (dark ? "-dark" : "-light"));
-  }
-
   private static void link(Page page, String name) {
     page.getByRole(AriaRole.LINK, named(name)).click();
-  }
-
-  private static GetByRoleOptions named(String name) {
-    return new GetByRoleOptions().setName(name).setExact(true);
   }
 }

@@ -195,12 +195,6 @@ class TrialBrowserIT extends Browser {
     assertThat(page.locator(".said")).isInViewport();
   }
 
-  private static void looksRight(Page page, String name) {
-    assertAccessible(page);
-    boolean dark = (boolean) page.evaluate("matchMedia('(prefers-color-scheme: dark)').matches");
-    keepPicture(page, name + "-" + page.viewportSize().width + (dark ? "-dark" : "-light"));
-  }
-
   /** The drawing that is shown at this width. */
   private static Locator board(Page page) {
     String view = page.viewportSize().width < UPRIGHT ? ".down" : ".along";
