@@ -5,12 +5,10 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -107,12 +105,8 @@ public class ApiTokens {
     return new ApiToken(
         row.getLong("id"),
         row.getString("label"),
-        row.getObject("made_at", OffsetDateTime.class).toInstant(),
-        instant(row.getObject("last_used_at", OffsetDateTime.class)),
-        instant(row.getObject("revoked_at", OffsetDateTime.class)));
-  }
-
-  private static Optional<Instant> instant(@Nullable OffsetDateTime time) {
-    return Optional.ofNullable(time).map(OffsetDateTime::toInstant);
+        Instants.of(row, "made_at"),
+        Instants.maybe(row, "last_used_at"),
+        Instants.maybe(row, "revoked_at"));
   }
 }

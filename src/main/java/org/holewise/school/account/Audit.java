@@ -52,7 +52,7 @@ public class Audit {
   private static AuditEvent event(ResultSet row, int number) throws SQLException {
     return new AuditEvent(
         row.getLong("id"),
-        row.getObject("happened_at", OffsetDateTime.class).toInstant(),
+        Instants.of(row, "happened_at"),
         row.getLong("actor"),
         row.getString("name"),
         row.getString("act"),

@@ -130,9 +130,6 @@ class Staff {
 
   private static StaffMember member(ResultSet row, int number) throws SQLException {
     return new StaffMember(
-        People.person(row, number),
-        row.getObject("made_at", OffsetDateTime.class).toInstant(),
-        Optional.ofNullable(row.getObject("left_at", OffsetDateTime.class))
-            .map(OffsetDateTime::toInstant));
+        People.person(row, number), Instants.of(row, "made_at"), Instants.maybe(row, "left_at"));
   }
 }

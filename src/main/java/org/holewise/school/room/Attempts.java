@@ -2,7 +2,6 @@ package org.holewise.school.room;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.holewise.engine.marking.Points;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.People;
 import org.holewise.school.account.Person;
 import org.holewise.school.handin.Fault;
@@ -72,7 +72,7 @@ class Attempts {
         row.getLong("id"),
         row.getLong("bench"),
         row.getInt("number"),
-        row.getObject("handed_at", OffsetDateTime.class).toInstant(),
+        Instants.of(row, "handed_at"),
         result(row));
   }
 

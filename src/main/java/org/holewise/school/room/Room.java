@@ -3,7 +3,6 @@ package org.holewise.school.room;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,7 @@ import java.util.stream.Stream;
 import org.holewise.engine.board.Placed;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
+import org.holewise.school.account.Instants;
 import org.holewise.school.handin.Draft;
 import org.holewise.school.handin.DraftEntry;
 import org.holewise.school.handin.Drafts;
@@ -24,7 +24,6 @@ import org.holewise.school.room.BenchProgress.Times;
 import org.holewise.school.session.Bench;
 import org.holewise.school.session.Benches;
 import org.holewise.school.session.LabSession;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -147,12 +146,8 @@ class Room {
 
   private static Visits visits(ResultSet row) throws SQLException {
     return new Visits(
-        instant(row.getObject("looked_at", OffsetDateTime.class)),
-        instant(row.getObject("calls_since", OffsetDateTime.class)),
-        instant(row.getObject("joined_at", OffsetDateTime.class)));
-  }
-
-  private static Optional<Instant> instant(@Nullable OffsetDateTime time) {
-    return Optional.ofNullable(time).map(OffsetDateTime::toInstant);
+        Instants.maybe(row, "looked_at"),
+        Instants.maybe(row, "calls_since"),
+        Instants.maybe(row, "joined_at"));
   }
 }

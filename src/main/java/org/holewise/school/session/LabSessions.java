@@ -11,11 +11,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.holewise.school.account.Audit;
 import org.holewise.school.account.ClassHours;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.Person;
 import org.holewise.school.library.ExerciseVersion;
 import org.holewise.school.library.ExerciseVersions;
 import org.holewise.school.roster.ClassGroup;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -109,14 +109,12 @@ public class LabSessions implements ClassHours {
         teacher,
         "session.opened",
         id,
-        db.sql(
-                """
-                update lab_sessions set opened_at = coalesce(opened_at, ?), closed_at = null,
-                  changes = changes + 1
-                where id = ? and (opened_at is null or closed_at is not null)
-                """)
-            .params(now(), id)
-            .update());
+        """
+        update lab_sessions set opened_at = coalesce(opened_at, ?), closed_at = null,
+          changes = changes + 1
+        where id = ? and (opened_at is null or closed_at is not null)
+        """,
+        now());
   }
 
   /** Closes an open session; false where it is not open. */
@@ -126,13 +124,11 @@ public class LabSessions implements ClassHours {
         teacher,
         "session.closed",
         id,
-        db.sql(
-                """
-                update lab_sessions set closed_at = ?, changes = changes + 1
-                where id = ? and opened_at is not null and closed_at is null
-                """)
-            .params(now(), id)
-            .update());
+        """
+        update lab_sessions set closed_at = ?, changes = changes + 1
+        where id = ? and opened_at is not null and closed_at is null
+        """,
+        now());
   }
 
   /** Shows results to the students; false where they are shown. */
@@ -142,9 +138,8 @@ public class LabSessions implements ClassHours {
         teacher,
         "session.released",
         id,
-        db.sql("update lab_sessions set released_at = ? where id = ? and released_at is null")
-            .params(now(), id)
-            .update());
+        "update lab_sessions set released_at = ? where id = ? and released_at is null",
+        now());
   }
 
   /** Takes results back from the students' pages; false where they are not shown. */
@@ -154,11 +149,10 @@ public class LabSessions implements ClassHours {
         teacher,
         "session.withheld",
         id,
-        db.sql(
-                "update lab_sessions set released_at = null where id = ? and released_at is not"
-                    + " null")
-            .param(id)
-            .update());
+        """
+        update lab_sessions set released_at = null
+        where id = ? and released_at is not null
+        """);
   }
 
   /** Settles how far hints go from now on, and whether a teacher looks before power. */
@@ -168,13 +162,12 @@ public class LabSessions implements ClassHours {
         teacher,
         "session.settled",
         id,
-        db.sql(
-                """
-                update lab_sessions set hint_step = ?, look_first = ?, changes = changes + 1
-                where id = ?
-                """)
-            .params(hint.name(), lookFirst, id)
-            .update());
+        """
+        update lab_sessions set hint_step = ?, look_first = ?, changes = changes + 1
+        where id = ?
+        """,
+        hint.name(),
+        lookFirst);
   }
 
   /** Something that the room shows has changed; in the transaction that changed it, at its end. */
@@ -182,11 +175,13 @@ public class LabSessions implements ClassHours {
     db.sql("update lab_sessions set changes = changes + 1 where id = ?").param(id).update();
   }
 
-  private boolean done(Person teacher, String act, long id, int rows) {
-    if (rows == 1) {
+  /** {@code update}: what changes the session, whose number is its last parameter. */
+  private boolean done(Person teacher, String act, long id, String update, Object... parameters) {
+    boolean changed = db.sql(update).params(parameters).param(id).update() == 1;
+    if (changed) {
       audit.note(teacher, act, SUBJECT, id);
     }
-    return rows == 1;
+    return changed;
   }
 
   private void addBench(long session, int number) {
@@ -233,13 +228,9 @@ public class LabSessions implements ClassHours {
         row.getObject("planned_for", LocalDate.class),
         HintStep.valueOf(row.getString("hint_step")),
         row.getBoolean("look_first"),
-        instant(row.getObject("opened_at", OffsetDateTime.class)),
-        instant(row.getObject("closed_at", OffsetDateTime.class)),
-        instant(row.getObject("released_at", OffsetDateTime.class)),
+        Instants.maybe(row, "opened_at"),
+        Instants.maybe(row, "closed_at"),
+        Instants.maybe(row, "released_at"),
         row.getLong("changes"));
-  }
-
-  private static Optional<Instant> instant(@Nullable OffsetDateTime time) {
-    return Optional.ofNullable(time).map(OffsetDateTime::toInstant);
   }
 }

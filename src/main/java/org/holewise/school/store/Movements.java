@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.Person;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -125,7 +126,7 @@ class Movements {
         row.getBoolean("countered"),
         row.getString("note"),
         row.getString("made_by_name"),
-        row.getObject("made_at", OffsetDateTime.class).toInstant());
+        Instants.of(row, "made_at"));
   }
 
   private static Optional<Movement.ForSession> session(ResultSet row) throws SQLException {
