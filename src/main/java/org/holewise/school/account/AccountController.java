@@ -1,6 +1,5 @@
 package org.holewise.school.account;
 
-import java.time.ZoneId;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -28,7 +27,6 @@ class AccountController {
 
   @GetMapping
   String show(@AuthenticationPrincipal SignedIn me, Model model) {
-    model.addAttribute("zone", ZoneId.systemDefault());
     model.addAttribute("teaches", me.person().role().teaches());
     model.addAttribute("tokens", tokens.of(me.person()));
     return "account/account";

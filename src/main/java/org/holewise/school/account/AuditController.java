@@ -1,7 +1,6 @@
 package org.holewise.school.account;
 
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -37,7 +36,6 @@ class AuditController {
     var found = audit.before(before, PAGE + 1);
     var shown = found.subList(0, Math.min(PAGE, found.size()));
     var called = called(shown);
-    model.addAttribute("zone", ZoneId.systemDefault());
     model.addAttribute("first", before == Long.MAX_VALUE);
     model.addAttribute("more", found.size() > PAGE);
     model.addAttribute("lines", shown.stream().map(e -> line(e, called, locale)).toList());

@@ -4,7 +4,6 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DuplicateKeyException;
@@ -92,7 +91,6 @@ class PeopleController {
 
   private String page(Model model) {
     var all = staff.all();
-    model.addAttribute("zone", ZoneId.systemDefault());
     model.addAttribute("staff", all.stream().filter(one -> one.left().isEmpty()).toList());
     model.addAttribute("gone", all.stream().filter(one -> one.left().isPresent()).toList());
     model.addAttribute("roles", ROLES);

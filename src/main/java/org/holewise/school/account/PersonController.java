@@ -2,7 +2,6 @@ package org.holewise.school.account;
 
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
-import java.time.ZoneId;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -84,7 +83,6 @@ class PersonController {
   }
 
   private static String page(StaffMember member, Model model) {
-    model.addAttribute("zone", ZoneId.systemDefault());
     model.addAttribute("member", member);
     return "account/person";
   }

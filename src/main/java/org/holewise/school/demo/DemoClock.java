@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
@@ -16,7 +15,12 @@ import org.springframework.stereotype.Component;
 @Profile("demo")
 class DemoClock extends Clock {
 
+  private final ZoneId zone;
   private volatile Duration behind = Duration.ZERO;
+
+  DemoClock(ZoneId zone) {
+    this.zone = zone;
+  }
 
   /** Lets something have happened that long ago. */
   void ago(Duration behind, Runnable scene) {
@@ -35,7 +39,7 @@ class DemoClock extends Clock {
 
   @Override
   public ZoneId getZone() {
-    return ZoneOffset.UTC;
+    return zone;
   }
 
   @Override

@@ -3,7 +3,6 @@ package org.holewise.school.roster;
 import static java.util.stream.Collectors.counting;
 import static java.util.stream.Collectors.groupingBy;
 
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
@@ -41,7 +40,6 @@ class ClassPage {
   /** Completes what the model has of the page's forms, and names the template. */
   String show(ClassGroup group, Model model) {
     var roll = classes.roll(group);
-    model.addAttribute("zone", ZoneId.systemDefault());
     model.addAttribute("group", group);
     model.addAttribute("roll", roll);
     model.addAttribute("shared", shared(roll));

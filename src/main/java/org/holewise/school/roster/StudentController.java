@@ -1,7 +1,6 @@
 package org.holewise.school.roster;
 
 import jakarta.validation.Valid;
-import java.time.ZoneId;
 import java.util.Objects;
 import org.holewise.school.account.SignedIn;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -89,7 +88,6 @@ class StudentController {
   }
 
   private String show(ClassGroup group, Enrolled enrolled, Model model) {
-    model.addAttribute("zone", ZoneId.systemDefault());
     model.addAttribute("group", group);
     model.addAttribute("enrolled", enrolled);
     model.addAttribute(

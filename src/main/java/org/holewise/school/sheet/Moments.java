@@ -25,7 +25,7 @@ public class Moments {
 
   @Autowired
   Moments(Clock clock) {
-    this(clock, ZoneId.systemDefault());
+    this(clock, clock.getZone());
   }
 
   Moments(Clock clock, ZoneId zone) {

@@ -1,6 +1,7 @@
 package org.holewise.school.system;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,10 +26,18 @@ class FrameAdvice {
 
   private final School school;
   private final String version;
+  private final ZoneId zone;
 
-  FrameAdvice(School school, @Value("${holewise.version}") String version) {
+  FrameAdvice(School school, @Value("${holewise.version}") String version, ZoneId zone) {
     this.school = school;
     this.version = version;
+    this.zone = zone;
+  }
+
+  /** In which pages show days and times. */
+  @ModelAttribute("zone")
+  ZoneId zone() {
+    return zone;
   }
 
   /** A page is sent in parts, so its token is made here, before the first part has gone. */

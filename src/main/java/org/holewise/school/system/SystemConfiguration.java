@@ -3,6 +3,8 @@ package org.holewise.school.system;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.ZoneId;
 import org.holewise.school.system.School.Kind;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
@@ -23,11 +25,23 @@ class SystemConfiguration {
     return new School(environment.matchesProfiles("demo") ? Kind.DEMO : Kind.SCHOOL);
   }
 
+  /** By which it is this day or the next; this computer's own where none is named. */
+  @Bean
+  ZoneId zone(@Value("${holewise.zone}") String name) {
+    try {
+      return name.isBlank() ? ZoneId.systemDefault() : ZoneId.of(name.strip());
+    } catch (DateTimeException unknown) {
+      throw new RefusedStart(
+          "There is no time zone “" + name + "”, which holewise.zone names.",
+          "Name one as the IANA time zone database does, such as Europe/Lisbon, or leave it out.");
+    }
+  }
+
   /** A demo has a clock of its own, for scenes of the past. */
   @Bean
   @Profile("!demo")
-  Clock clock() {
-    return Clock.systemUTC();
+  Clock clock(ZoneId zone) {
+    return Clock.system(zone);
   }
 
   @Bean
