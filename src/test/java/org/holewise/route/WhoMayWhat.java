@@ -82,7 +82,7 @@ final class WhoMayWhat {
           POST /bench/{bench}/help/ended                    door 303 303 404 404  403 403 403 | key=x
           POST /card                                        200  200 200 200 200  200 200 200 | code=CCCCC-CCCCC-CCCCC
           POST /classes                                     door 403 403 403 403  302 403 200 | name=Lanterns+9
-          POST /classes/students/{student}/placed           door 403 403 403 403  404 403 404 | to={class}
+          POST /classes/students/{student}/placed           door 403 403 403 403  302 403 302 | to={class}
           POST /classes/{id}/cards                          door 403 403 403 403  200 403 200 | for=all
           POST /classes/{id}/name                           door 403 403 403 403  302 403 302 | name=Lanterns+again
           POST /classes/{id}/students                       door 403 403 403 403  302 403 302 | names=Hazel

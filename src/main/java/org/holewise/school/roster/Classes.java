@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.People;
 import org.holewise.school.account.Person;
 import org.holewise.school.account.TypedName;
@@ -130,6 +131,18 @@ public class Classes {
         .list();
   }
 
+  /** A student of the school, in whatever class or in none. */
+  Optional<Person> student(long id) {
+    return db.sql(
+            """
+            select id, name, role from people
+            where id = ? and role = 'STUDENT' and left_at is null
+            """)
+        .param(id)
+        .query(People::person)
+        .optional();
+  }
+
   /** The classes that a student is in. */
   List<ClassGroup> of(Person student) {
     return db.sql(
@@ -177,9 +190,6 @@ public class Classes {
   }
 
   private static Enrolled enrolled(ResultSet row, int number) throws SQLException {
-    return new Enrolled(
-        People.person(row, number),
-        Optional.ofNullable(row.getObject("card", OffsetDateTime.class))
-            .map(OffsetDateTime::toInstant));
+    return new Enrolled(People.person(row, number), Instants.maybe(row, "card"));
   }
 }

@@ -31,14 +31,19 @@ class PlacesController {
       @RequestParam long to,
       RedirectAttributes after) {
     var group = page.group(to);
-    var placed =
-        classes.withoutClass().stream()
-            .filter(one -> one.id() == student)
-            .findFirst()
+    var person =
+        classes
+            .student(student)
             .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND));
-    register.placeStudent(me.person(), group, placed);
-    after.addFlashAttribute("done", "student.moved.done");
-    after.addFlashAttribute("who", placed.name());
-    return "redirect:/classes/" + to;
+    // A page that was loaded a while ago: a colleague was quicker.
+    var already = classes.of(person).stream().findFirst();
+    after.addFlashAttribute("who", person.name());
+    if (already.isPresent()) {
+      after.addFlashAttribute("already", "student.placed.already");
+    } else {
+      register.placeStudent(me.person(), group, person);
+      after.addFlashAttribute("done", "student.moved.done");
+    }
+    return "redirect:/classes/" + already.orElse(group).id();
   }
 }

@@ -174,8 +174,26 @@ class RosterPagesIT {
       tom.sends("/classes", back, "to", Long.toString(group.id()));
       assertThat(names("9b")).containsExactly("Wren");
       assertThat(school.part(Cards.class).holder(code)).contains(wren);
-      assertThat(tom.sends("/classes", back, "to", Long.toString(group.id())).statusCode())
-          .isEqualTo(404);
+    }
+
+    @Test
+    void whomAColleagueHasPutElsewhereMeanwhileStayThere() {
+      var classes = school.part(Classes.class);
+      var group = added("9b");
+      var wren = classes.addStudent(group, "Wren");
+      String back = "/classes/students/" + wren.id() + "/placed";
+      for (ClassGroup wanted : List.of(group, added("9c"))) {
+        var answer = tom.sends("/classes", back, "to", Long.toString(wanted.id()));
+        assertThat(Visitor.target(answer)).isEqualTo(page(group));
+        assertThat(tom.opens(page(group)).body())
+            .contains("Wren was put into this class meanwhile");
+      }
+      assertThat(classes.of(wren)).containsExactly(group);
+      for (long nobody :
+          new long[] {0, school.part(People.class).named("Tom").orElseThrow().id()}) {
+        String path = "/classes/students/" + nobody + "/placed";
+        assertThat(tom.sends("/classes", path, "to", "" + group.id()).statusCode()).isEqualTo(404);
+      }
     }
 
     @Test
