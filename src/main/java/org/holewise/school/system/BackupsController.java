@@ -1,7 +1,6 @@
 package org.holewise.school.system;
 
 import java.io.IOException;
-import java.time.ZoneId;
 import org.holewise.school.account.SignedIn;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -44,7 +43,7 @@ class BackupsController {
       model.addAttribute("commands", commands.get());
       return "system/backup-commands";
     }
-    model.addAttribute("zone", ZoneId.systemDefault());
+    model.addAttribute("memory", server.keepsNothing());
     model.addAttribute("folder", backups.folder());
     model.addAttribute("backups", backups.all());
     return "system/backups";
@@ -54,6 +53,9 @@ class BackupsController {
   String make(@AuthenticationPrincipal SignedIn me, Model model, RedirectAttributes after) {
     if (server.commands().isPresent()) {
       throw new ResponseStatusException(HttpStatus.NOT_FOUND);
+    }
+    if (server.keepsNothing()) {
+      return "redirect:/backups";
     }
     try {
       after.addFlashAttribute("made", backups.make(me.person()).name());

@@ -3,16 +3,18 @@ package org.holewise.school.system;
 import java.net.URI;
 import java.sql.DatabaseMetaData;
 import java.sql.SQLException;
+import java.util.Locale;
 import java.util.Optional;
 import javax.sql.DataSource;
 import org.springframework.jdbc.support.JdbcUtils;
 import org.springframework.jdbc.support.MetaDataAccessException;
 import org.springframework.stereotype.Component;
 
-/** The PostgreSQL server that the data are on, if they are on one, and how it is backed up. */
+/** What the data are on: whether it is a PostgreSQL server, and how that is backed up. */
 @Component
 class DatabaseServer {
 
+  private static final String IN_MEMORY = "jdbc:h2:mem:";
   private static final String SCHEME = "jdbc:";
   private static final int STANDARD_PORT = 5432;
 
@@ -29,6 +31,16 @@ class DatabaseServer {
   Optional<Commands> commands() {
     try {
       return JdbcUtils.extractDatabaseMetaData(data, DatabaseServer::commands);
+    } catch (MetaDataAccessException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Whether the database is in memory alone, and ends with the program. */
+  boolean keepsNothing() {
+    try {
+      return JdbcUtils.extractDatabaseMetaData(
+          data, of -> of.getURL().toLowerCase(Locale.ROOT).startsWith(IN_MEMORY));
     } catch (MetaDataAccessException e) {
       throw new IllegalStateException(e);
     }

@@ -111,6 +111,21 @@ class BackupsIT {
   }
 
   @Test
+  void areNoneOfWhatIsInMemoryAlone() {
+    String url = "--spring.datasource.url=jdbc:h2:mem:unkept";
+    Path there = folder.resolve("in memory");
+    try (var brief = RunningSchool.plain(there, url)) {
+      brief.part(People.class).add("Ada", Role.ADMINISTRATOR, PASSWORD);
+      var visitor = signedIn(brief);
+      assertThat(visitor.opens("/backups").body())
+          .contains("in the computer’s memory alone")
+          .doesNotContain("Back up now");
+      assertThat(Visitor.target(visitor.sends("/people", "/backups"))).isEqualTo("/backups");
+      assertThat(there.resolve("backups")).doesNotExist();
+    }
+  }
+
+  @Test
   void areForAdministrators() {
     school.part(People.class).add("Tom", Role.TEACHER, PASSWORD);
     var tom = new Visitor(school);
