@@ -24,6 +24,13 @@ public record Csv(List<String> header, List<? extends List<?>> rows) {
   /** The formula signs and their full-width forms, and what may hide one from the eye. */
   private static final String FORMULA_STARTS = "=+-@\t\r\n\0\uFF1D\uFF0B\uFF0D\uFF20";
 
+  /**
+   * Says UTF-8 to a spreadsheet on Windows, which else reads a file as its own code page and shows
+   * "Î©" for "Ω". Part of files alone: RFC 4180 knows of none, and who reads {@link #text} has
+   * text.
+   */
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
   private static final String TYPE = "text/csv;charset=UTF-8;header=present";
 
   public Csv {
@@ -56,7 +63,7 @@ public record Csv(List<String> header, List<? extends List<?>> rows) {
     return ResponseEntity.ok()
         .header(HttpHeaders.CONTENT_TYPE, TYPE)
         .header(HttpHeaders.CONTENT_DISPOSITION, disposition.toString())
-        .body(text().getBytes(StandardCharsets.UTF_8));
+        .body((BYTE_ORDER_MARK + text()).getBytes(StandardCharsets.UTF_8));
   }
 
   private static List<String> cells(List<?> row) {

@@ -1,5 +1,7 @@
 package org.holewise.school.room;
 
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -33,16 +35,21 @@ class ResultsController {
           "handed in at",
           "held");
 
+  /** As spreadsheets read a time; in the school's zone, as on its pages. */
+  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss");
+
   private final Paths paths;
   private final Classes classes;
   private final Benches benches;
   private final Attempts attempts;
+  private final ZoneId zone;
 
-  ResultsController(Paths paths, Classes classes, Benches benches, Attempts attempts) {
+  ResultsController(Paths paths, Classes classes, Benches benches, Attempts attempts, ZoneId zone) {
     this.paths = paths;
     this.classes = classes;
     this.benches = benches;
     this.attempts = attempts;
+    this.zone = zone;
   }
 
   @GetMapping("/sessions/{id}/marks.csv")
@@ -57,7 +64,7 @@ class ResultsController {
     return new Csv(HEADER, rows).file(fileName(session));
   }
 
-  private static List<Object> row(LabSession session, Standing standing) {
+  private List<Object> row(LabSession session, Standing standing) {
     Optional<Attempt> last = standing.last();
     Optional<Result> result = last.flatMap(Attempt::result);
     Optional<Result.Own> own = result.flatMap(Result::own);
@@ -74,7 +81,7 @@ class ResultsController {
         orEmpty(result.map(marked -> marked.points().of())),
         orEmpty(result.map(marked -> yes(own.isPresent()))),
         orEmpty(own.map(Result.Own::reason)),
-        orEmpty(last.map(Attempt::at)),
+        orEmpty(last.map(attempt -> TIME.format(attempt.at().atZone(zone)))),
         orEmpty(result.map(marked -> yes(marked.held()))));
   }
 
