@@ -43,39 +43,43 @@ class AttemptController {
     this.confirmations = confirmations;
   }
 
-  /** Which hand-in a path names. */
-  record At(long id, long seat, int number) {
+  /** A hand-in where its path leads. */
+  record Place(LabSession session, Bench bench, HandIn handIn) {
+
+    Scheme scheme() {
+      return session.exercise().marks();
+    }
+
     String redirect() {
-      return "redirect:/sessions/" + id + "/benches/" + seat + "?attempt=" + number;
+      return "redirect:/sessions/%d/benches/%d?attempt=%d"
+          .formatted(session.id(), bench.id(), handIn.number());
     }
   }
 
   @ModelAttribute("at")
-  At at(@PathVariable long id, @PathVariable long seat, @PathVariable int number) {
-    return new At(id, seat, number);
+  Place at(@PathVariable long id, @PathVariable long seat, @PathVariable int number) {
+    LabSession session = paths.session(id);
+    Bench bench = paths.bench(session, seat);
+    return new Place(session, bench, paths.handIn(bench, number));
   }
 
   @PostMapping("/overrulings")
   String overrule(
-      @ModelAttribute(name = "at", binding = false) At at,
+      @ModelAttribute(name = "at", binding = false) Place at,
       @AuthenticationPrincipal SignedIn me,
       @ModelAttribute("overruling") NewOverruling typed,
       BindingResult found,
       Model model,
       RedirectAttributes after) {
-    LabSession session = paths.session(at.id());
-    Bench bench = paths.bench(session, at.seat());
-    HandIn handIn = paths.handIn(bench, at.number());
-    Scheme scheme = session.exercise().marks();
-    typed.check(scheme, found);
+    typed.check(at.scheme(), found);
     if (found.hasErrors()) {
-      return page.show(session, bench, Optional.of(at.number()), model);
+      return again(at, model);
     }
     overrulings.add(
         me.person(),
-        handIn,
-        typed.wiringOf(scheme).orElseThrow(),
-        typed.readingsOf(scheme).orElseThrow(),
+        at.handIn(),
+        typed.wiringOf(at.scheme()).orElseThrow(),
+        typed.readingsOf(at.scheme()).orElseThrow(),
         typed.reason());
     after.addFlashAttribute("done", "overruled");
     return at.redirect();
@@ -83,24 +87,25 @@ class AttemptController {
 
   @PostMapping("/causes")
   String confirm(
-      @ModelAttribute(name = "at", binding = false) At at,
+      @ModelAttribute(name = "at", binding = false) Place at,
       @AuthenticationPrincipal SignedIn me,
       @ModelAttribute("found") NewCause typed,
       BindingResult found,
       Model model,
       RedirectAttributes after) {
-    LabSession session = paths.session(at.id());
-    Bench bench = paths.bench(session, at.seat());
-    HandIn handIn = paths.handIn(bench, at.number());
-    List<Causes.Choice> offered = attempts.causes(handIn);
+    List<Causes.Choice> offered = attempts.causes(at.handIn());
     typed.check(offered, found);
     if (found.hasErrors()) {
-      return page.show(session, bench, Optional.of(at.number()), model);
+      return again(at, model);
     }
     Causes.Choice chosen = typed.chosen(offered).orElseThrow();
     String where = typed.place().isEmpty() ? chosen.place() : typed.place();
-    boolean first = confirmations.add(me.person(), handIn, chosen.kind(), where, typed.note());
+    boolean first = confirmations.add(me.person(), at.handIn(), chosen.kind(), where, typed.note());
     after.addFlashAttribute("done", first ? "confirmed" : "already");
     return at.redirect();
+  }
+
+  private String again(Place at, Model model) {
+    return page.show(at.session(), at.bench(), Optional.of(at.handIn().number()), model);
   }
 }

@@ -1,11 +1,13 @@
 package org.holewise.school.store;
 
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.holewise.school.account.SignedIn;
+import org.holewise.school.sheet.Moment;
+import org.holewise.school.sheet.Moments;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -24,19 +26,20 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 class LedgerController {
 
   private static final int ROWS = 50;
-  private static final String COUNTED = "counted";
   private static final String NOTE = "-note";
 
   private final Items items;
   private final Movements movements;
   private final Ledger ledger;
   private final Texts texts;
+  private final Moments moments;
 
-  LedgerController(Items items, Movements movements, Ledger ledger, Texts texts) {
+  LedgerController(Items items, Movements movements, Ledger ledger, Texts texts, Moments moments) {
     this.items = items;
     this.movements = movements;
     this.ledger = ledger;
     this.texts = texts;
+    this.moments = moments;
   }
 
   @GetMapping
@@ -54,11 +57,8 @@ class LedgerController {
       @AuthenticationPrincipal SignedIn who,
       Model model,
       RedirectAttributes after) {
-    Item item = level(id).item();
-    var typed = new Typed(entries, texts);
-    move(item, Act.DELIVERED, "delivered", typed, who)
-        .ifPresent(outcome -> told(outcome, "delivered", typed, after));
-    return typed.isSound() ? back(item) : again(item, typed, model);
+    var form = form(id, "delivered", entries);
+    return answer(form, move(form, Act.DELIVERED, who), model, after);
   }
 
   @PostMapping("/broken")
@@ -68,23 +68,8 @@ class LedgerController {
       @AuthenticationPrincipal SignedIn who,
       Model model,
       RedirectAttributes after) {
-    Item item = level(id).item();
-    var typed = new Typed(entries, texts);
-    move(item, Act.BROKEN_IN_STORE, "broken", typed, who)
-        .ifPresent(outcome -> told(outcome, "broken", typed, after));
-    return typed.isSound() ? back(item) : again(item, typed, model);
-  }
-
-  /** Moves what the field says, or nothing where something is wrong with what was typed. */
-  private Optional<Outcome> move(Item item, Act act, String field, Typed typed, SignedIn who) {
-    int quantity = typed.wanted(field, 1);
-    String note = typed.note(field + NOTE);
-    if (!typed.isSound()) {
-      return Optional.empty();
-    }
-    var line = Slip.Line.of(item.id(), act, quantity);
-    var slip = new Slip(typed.key(), Optional.empty(), note, List.of(line));
-    return Optional.of(ledger.write(who.person(), slip));
+    var form = form(id, "broken", entries);
+    return answer(form, move(form, Act.BROKEN_IN_STORE, who), model, after);
   }
 
   @PostMapping("/counted")
@@ -94,16 +79,13 @@ class LedgerController {
       @AuthenticationPrincipal SignedIn who,
       Model model,
       RedirectAttributes after) {
-    Item item = level(id).item();
-    var typed = new Typed(entries, texts);
-    int there = typed.wanted(COUNTED, 0);
+    var form = form(id, "counted", entries);
+    Typed typed = form.typed();
+    int there = typed.wanted(form.field(), 0);
     int shown = typed.wanted("shown", 0);
-    String note = typed.note(COUNTED + NOTE);
-    if (typed.isSound()) {
-      var outcome = ledger.count(who.person(), typed.key(), id, shown, there, note);
-      told(outcome, COUNTED, typed, after);
-    }
-    return typed.isSound() ? back(item) : again(item, typed, model);
+    String note = typed.note(form.field() + NOTE);
+    return answer(
+        form, () -> ledger.count(who.person(), typed.key(), id, shown, there, note), model, after);
   }
 
   @PostMapping("/movements/{movement}/put-right")
@@ -113,13 +95,41 @@ class LedgerController {
       @AuthenticationPrincipal SignedIn who,
       Model model,
       RedirectAttributes after) {
-    Item item = level(id).item();
-    var wrong = movements.find(item, movement).filter(row -> !row.counter());
-    var typed = Typed.nothing(texts);
-    var outcome =
-        ledger.putRight(who.person(), item, wrong.orElseThrow(LedgerController::notFound), "");
-    told(outcome, "ledger", typed, after);
-    return typed.isSound() ? back(item) : again(item, typed, model);
+    var form = new Form(level(id).item(), "ledger", Typed.nothing(texts));
+    var wrong =
+        movements
+            .find(form.item(), movement)
+            .filter(row -> !row.counter())
+            .orElseThrow(LedgerController::notFound);
+    return answer(form, () -> ledger.putRight(who.person(), form.item(), wrong, ""), model, after);
+  }
+
+  /** What was sent about an item; {@code field}: what a refusal is said at. */
+  private record Form(Item item, String field, Typed typed) {}
+
+  private Form form(long id, String field, Map<String, String> entries) {
+    return new Form(level(id).item(), field, new Typed(entries, texts));
+  }
+
+  /** Moves as many as the field says. */
+  private Supplier<Outcome> move(Form form, Act act, SignedIn who) {
+    int quantity = form.typed().wanted(form.field(), 1);
+    String note = form.typed().note(form.field() + NOTE);
+    return () -> {
+      var line = Slip.Line.of(form.item().id(), act, quantity);
+      var slip = new Slip(form.typed().key(), Optional.empty(), note, List.of(line));
+      return ledger.write(who.person(), slip);
+    };
+  }
+
+  /** Does it where what was typed is sound; back to the item, or the form again. */
+  private String answer(Form form, Supplier<Outcome> act, Model model, RedirectAttributes after) {
+    if (form.typed().isSound()) {
+      told(act.get(), form.field(), form.typed(), after);
+    }
+    return form.typed().isSound()
+        ? "redirect:/store/items/" + form.item().id()
+        : page(level(form.item().id()), Long.MAX_VALUE - 1, form.typed(), model);
   }
 
   private void told(Outcome outcome, String field, Typed typed, RedirectAttributes after) {
@@ -135,23 +145,21 @@ class LedgerController {
     }
   }
 
-  private static String back(Item item) {
-    return "redirect:/store/items/" + item.id();
-  }
-
-  private String again(Item item, Typed typed, Model model) {
-    return page(level(item.id()), Long.MAX_VALUE - 1, typed, model);
-  }
+  /** A row with the time that the page shows. */
+  record Noted(Movement row, Moment at) {}
 
   private String page(Level level, long before, Typed typed, Model model) {
     var rows = movements.of(level.item(), before, ROWS + 1);
     model.addAttribute("level", level);
-    model.addAttribute("rows", rows.stream().limit(ROWS).toList());
+    model.addAttribute("rows", rows.stream().limit(ROWS).map(this::noted).toList());
     model.addAttribute("older", rows.size() > ROWS ? rows.get(ROWS - 1).id() : null);
     model.addAttribute("typed", typed);
     model.addAttribute("keys", List.of(newKey(), newKey(), newKey()));
-    model.addAttribute("zone", ZoneId.systemDefault());
     return "store/item";
+  }
+
+  private Noted noted(Movement row) {
+    return new Noted(row, moments.of(row.at()));
   }
 
   private static String newKey() {
