@@ -81,7 +81,6 @@ class SessionsController {
       BindingResult found,
       Model model,
       RedirectAttributes after) {
-    typed.check(LocalDate.now(clock), found);
     Optional<ClassGroup> group = typed.groupId().flatMap(classes::find);
     Optional<LibraryExercise> exercise = library.find(typed.exercise());
     if (group.isEmpty()) {
@@ -90,6 +89,7 @@ class SessionsController {
     if (exercise.isEmpty()) {
       found.rejectValue("exercise", "sessions.exercise.missing");
     }
+    typed.check(LocalDate.now(clock), found);
     if (found.hasErrors()) {
       return page(model);
     }

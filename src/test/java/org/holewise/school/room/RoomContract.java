@@ -37,7 +37,7 @@ abstract class RoomContract {
   RoomContract(Store store) {
     office = new Office(store, MarkingQueue.class, libraryType());
     teacher = office.part(People.class).addWithoutPassword("Orla Fennimore", Role.TEACHER);
-    scene = new RoomScene(office::part, teacher, "9 Lanterns", 16, true);
+    scene = RoomScene.open(office::part, teacher, "9 Lanterns", 16, true);
     room = office.part(Room.class);
   }
 
@@ -146,7 +146,7 @@ abstract class RoomContract {
   @Test
   void aBenchIsOfItsOwnSessionAlone() {
     scene.inEveryState();
-    var other = new RoomScene(office::part, teacher, "8 Lanterns", 2, false);
+    var other = RoomScene.open(office::part, teacher, "8 Lanterns", 2, false);
     assertThat(room.of(other.session())).hasSize(2).allMatch(BenchProgress::isEmpty);
     assertThat(office.part(Attempts.class).of(other.session())).isEmpty();
   }

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.holewise.document.lines.BuildLines;
@@ -85,19 +86,41 @@ final class RoomScene {
     <T> T part(Class<T> type);
   }
 
-  /** An open session of a new class with as many benches. */
-  RoomScene(Parts parts, Person teacher, String name, int benches, boolean lookFirst) {
+  /** Everybody of the class, and an open session of it. */
+  RoomScene(Parts parts, Person teacher, ClassGroup group, long session) {
     this.parts = parts;
     this.teacher = teacher;
-    group = parts.part(Classes.class).add(name);
+    this.group = group;
+    this.session = session;
     students =
-        NAMES.stream().map(each -> parts.part(Classes.class).addStudent(group, each)).toList();
-    entry = parts.part(Library.class).find("stage-moonlight").orElseThrow();
-    var version = parts.part(ExerciseVersions.class).of(entry);
+        parts.part(Classes.class).students(group).stream()
+            .sorted(Comparator.comparing(Person::id))
+            .toList();
+    entry = entry(parts);
+  }
+
+  /** An open session of a new class with as many benches. */
+  static RoomScene open(Parts parts, Person teacher, String name, int benches, boolean lookFirst) {
+    var group = aClass(parts, name);
+    var version = parts.part(ExerciseVersions.class).of(entry(parts));
     var today = LocalDate.now(parts.part(Clock.class));
     var plan = new Plan(group, version, today, benches, HintStep.PLACE, lookFirst);
-    session = sessions().plan(teacher, plan).id();
-    sessions().open(teacher, session);
+    var sessions = parts.part(LabSessions.class);
+    long session = sessions.plan(teacher, plan).id();
+    sessions.open(teacher, session);
+    return new RoomScene(parts, teacher, group, session);
+  }
+
+  /** A class of everybody. */
+  static ClassGroup aClass(Parts parts, String name) {
+    var classes = parts.part(Classes.class);
+    var group = classes.add(name);
+    NAMES.forEach(each -> classes.addStudent(group, each));
+    return group;
+  }
+
+  private static LibraryExercise entry(Parts parts) {
+    return parts.part(Library.class).find("stage-moonlight").orElseThrow();
   }
 
   private LabSessions sessions() {
