@@ -78,8 +78,7 @@ abstract class StudentBrowser extends Browser {
   }
 
   static LocatorAssertions.HasTextOptions patiently() {
-    return new LocatorAssertions.HasTextOptions()
-        .setTimeout(2 * TEN_SECONDS);
+    return new LocatorAssertions.HasTextOptions().setTimeout(2 * TEN_SECONDS);
   }
 
   static Locator target(Page page, String hole) {
