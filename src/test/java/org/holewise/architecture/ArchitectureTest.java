@@ -47,7 +47,7 @@ class ArchitectureTest {
           school.session   : engine.* school.account school.roster school.library
           school.handin    : engine.* document.* document school.account school.roster school.library school.session school.sheet
           school.bench     : engine.* document.* document school.account school.roster school.library school.session school.sheet school.handin
-          school.store     : engine.* document.* document school.account school.roster school.library school.session school.csv
+          school.store     : engine.* document.* document school.account school.roster school.library school.session school.sheet school.csv
           school.api       : engine.* document.* document school.account school.library
           school.sheet     : engine.* document.* document school.account school.roster school.library school.session
           school.room      : engine.* document.* document school.account school.csv school.roster school.library school.session school.sheet school.handin

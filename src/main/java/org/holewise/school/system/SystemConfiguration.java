@@ -61,28 +61,8 @@ class SystemConfiguration {
       havingValue = "embedded",
       matchIfMissing = true)
   JdbcConnectionDetails embeddedStore(@Value("${holewise.data}") Path folder) {
-    return new EmbeddedStore(folder.toAbsolutePath().normalize().resolve("holewise"));
-  }
-
-  /**
-   * H2 in a file; without a write delay, so that what was acknowledged outlives a power cut, and
-   * with room for all our statements, so that each is read once a connection.
-   */
-  private record EmbeddedStore(Path file) implements JdbcConnectionDetails {
-
-    @Override
-    public String getJdbcUrl() {
-      return "jdbc:h2:file:" + file + ";WRITE_DELAY=0;QUERY_CACHE_SIZE=256";
-    }
-
-    @Override
-    public String getUsername() {
-      return "sa";
-    }
-
-    @Override
-    public String getPassword() {
-      return "";
-    }
+    var store = new EmbeddedStore(folder.toAbsolutePath().normalize().resolve("holewise"));
+    store.tidy();
+    return store;
   }
 }

@@ -123,6 +123,9 @@ class PartKeyTest {
     var fields =
         Map.of(
             "ohms", 2200.0,
+            "farads", 1e-7,
+            "henries", 1e-3,
+            "hertz", 1000.0,
             "volts", 6.0,
             "tolerance", 0.02,
             "rating", 1.0,
