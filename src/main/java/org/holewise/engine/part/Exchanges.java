@@ -4,12 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 
-/** All ways in which the gates of a chip may stand in for one another; worked out once a chip. */
+/** All ways in which the gates of a chip may stand in for one another. */
 final class Exchanges {
-  private static final Map<String, List<Map<String, String>>> KNOWN = new ConcurrentHashMap<>();
-
   private final GateChip chip;
   private final List<Map<String, String>> all = new ArrayList<>();
 
@@ -18,7 +15,7 @@ final class Exchanges {
   }
 
   static List<Map<String, String>> of(GateChip chip) {
-    return KNOWN.computeIfAbsent(chip.name(), name -> new Exchanges(chip).list());
+    return new Exchanges(chip).list();
   }
 
   private List<Map<String, String>> list() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
 import java.util.function.BinaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * Four gates of two inputs, or six inverters, by number. Pins from SN74HC00, SN74HC02, SN74HC04,
@@ -28,7 +29,7 @@ record GateChip(
   private static final Pinout NORS = Pinout.of("1Y 1A 1B 2Y 2A 2B GND 3A 3B 3Y 4A 4B 4Y VCC");
   private static final Pinout SIX = Pinout.of("1A 1Y 2A 2Y 3A 3Y GND 4Y 4A 5Y 5A 6Y 6A VCC");
 
-  static final List<Kind> ALL =
+  private static final List<GateChip> CHIPS =
       List.of(
           quad("7400", USUAL, 1.6e-3, (a, b) -> a.and(b).not()),
           quad("7402", NORS, 2.2e-3, (a, b) -> a.or(b).not()),
@@ -38,7 +39,14 @@ record GateChip(
           new GateChip("7404", SIX, 6, 1, false, 2.4e-3, (a, b) -> a.not()),
           new GateChip("7414", SIX, 6, 1, true, 10e-3, (a, b) -> a.not()));
 
-  private static Kind quad(String name, Pinout pinout, double idle, BinaryOperator<Level> rule) {
+  static final List<Kind> ALL = List.copyOf(CHIPS);
+
+  /** Hundreds a chip, worked out once. */
+  private static final Map<String, List<Map<String, String>>> EXCHANGES =
+      CHIPS.stream().collect(Collectors.toUnmodifiableMap(GateChip::name, Exchanges::of));
+
+  private static GateChip quad(
+      String name, Pinout pinout, double idle, BinaryOperator<Level> rule) {
     return new GateChip(name, pinout, 4, 2, false, idle, rule);
   }
 
@@ -86,7 +94,7 @@ record GateChip(
   /** Any gate for any other, and the inputs of each either way round. */
   @Override
   public List<Map<String, String>> exchanges(Fields fields) {
-    return Exchanges.of(this);
+    return EXCHANGES.getOrDefault(name, List.of());
   }
 
   /** The pins of a gate, its inputs in one order or the other. */

@@ -70,7 +70,7 @@ final class AcInstrument {
         decibel ? DECIBELS * StrictMath.log(plain) : plain,
         slopes,
         of.floating() || to.floating(),
-        plain > 0 ? scale * Math.hypot(share(of), share(to)) : 0);
+        plain > 0 ? scale * StrictMath.hypot(share(of), share(to)) : 0);
   }
 
   /** Limit of the digits' error as a share of a voltage. */

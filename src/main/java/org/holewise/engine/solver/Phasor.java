@@ -14,7 +14,7 @@ public record Phasor(double re, double im, double[] reSlopes, double[] imSlopes)
 
   /** Its peak (V). */
   public double size() {
-    return Math.hypot(re, im);
+    return StrictMath.hypot(re, im);
   }
 
   /** How the peak answers to every parameter; not at all where it is nothing. */
