@@ -16,9 +16,8 @@ import org.holewise.browser.Browser;
 import org.holewise.running.RunningSchool;
 import org.holewise.school.account.People;
 import org.holewise.school.account.Role;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** A teacher's classes: from the first one to a sheet of cards. */
 class ClassesBrowserIT extends Browser {
@@ -29,13 +28,12 @@ class ClassesBrowserIT extends Browser {
   private static final int MANY = 28;
   private static final Path PAPER = Path.of("target", "screenshots", "cards.pdf");
 
-  @ParameterizedTest
-  @ValueSource(ints = {NARROWEST, DESK})
-  void aTeacherAddsAClassItsStudentsAndTheirCards(int width, @TempDir Path data) {
+  @Test
+  void aTeacherAddsAClassItsStudentsAndTheirCards(@TempDir Path data) {
     try (var school = RunningSchool.plain(data)) {
       school.part(People.class).add("Ada Fennimore", Role.ADMINISTRATOR, PASSWORD);
       school.part(People.class).add(TEACHER, Role.TEACHER, PASSWORD);
-      var page = page(width, ColorScheme.LIGHT);
+      var page = page(NARROWEST, ColorScheme.LIGHT);
       signsIn(page, school, TEACHER, PASSWORD);
       addsAClass(page, school);
       pastesNames(page);
