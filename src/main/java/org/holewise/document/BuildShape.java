@@ -11,6 +11,7 @@ import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.TextShape;
 import org.holewise.document.shape.Values;
 import org.holewise.engine.board.Hole;
+import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.exercise.Written;
 
 /** The members of a build and their limits: the table from which reader and schema come. */
@@ -67,7 +68,7 @@ final class BuildShape {
   static final Member<List<Spotted<Values>>> EXTRA =
       Member.optional(
           "extra",
-          new ListShape<>(new RecordShape(extra(), Measures.KINDS, List.of()), 0, 100, false),
+          new ListShape<>(new RecordShape(extra(), Measure.KEYS, List.of()), 0, 100, false),
           "Readings taken because they were asked for.");
 
   static final RecordShape WHOLE =

@@ -10,6 +10,7 @@ import org.holewise.document.shape.Member;
 import org.holewise.document.shape.NumberShape;
 import org.holewise.document.shape.RecordShape;
 import org.holewise.document.shape.Shape;
+import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.reading.Verdict;
 
 /** The members of a mark in the teacher's view; only its schema is used. */
@@ -154,7 +155,7 @@ final class MarkShape {
     members.add(must("when", TEXT, "Name of the condition."));
     members.add(must("gain", NUMBER, "Expected fall of entropy over places (bit)."));
     members.add(must("text", TEXT, "Its sentence."));
-    return new RecordShape(members, Measures.KINDS, List.of());
+    return new RecordShape(members, Measure.KEYS, List.of());
   }
 
   private static RecordShape act() {

@@ -39,21 +39,6 @@ record Measures(
     Member<String> seen,
     Member<Boolean> alone) {
 
-  /** Kinds of readings, in the order of the format. */
-  static final List<String> KINDS =
-      List.of(
-          "volts",
-          "amps",
-          "ohms",
-          "joined",
-          "drop",
-          "acvolts",
-          "peak",
-          "ratio",
-          "frequency",
-          "level",
-          "seen");
-
   static final Measures AT_PINS = at(Words.AT_PIN);
   static final Measures ANYWHERE = at(Words.ANYWHERE);
 
@@ -116,10 +101,8 @@ record Measures(
     return pairs().stream()
         .flatMap(member -> pair(reading, member, reading.get(alone, false)).stream())
         .findFirst()
-        .or(() -> reading.get(amps).map(Measure.Amps::new))
+        .or(() -> atALead(reading))
         .or(() -> reading.get(ratio).flatMap(values -> ratio(values, ground)))
-        .or(() -> reading.get(frequency).map(Measure.Frequency::new))
-        .or(() -> reading.get(level).map(Measure.Level::new))
         .or(() -> reading.get(seen).map(Measure.Seen::new));
   }
 
@@ -128,18 +111,15 @@ record Measures(
     return reading
         .get(member)
         .filter(points -> points.size() == 2)
-        .map(points -> measure(member.name(), points.get(0).value(), points.get(1).value(), out));
+        .map(
+            points ->
+                Measure.between(member.name(), points.get(0).value(), points.get(1).value(), out));
   }
 
-  private static Measure measure(String kind, Probe one, Probe other, boolean out) {
-    return switch (kind) {
-      case "volts" -> new Measure.Volts(one, other);
-      case "ohms" -> new Measure.Ohms(one, other, out);
-      case "joined" -> new Measure.Joined(one, other);
-      case "drop" -> new Measure.Drop(one, other);
-      case "acvolts" -> new Measure.AcVolts(one, other);
-      default -> new Measure.Peak(one, other);
-    };
+  private Optional<Measure> atALead(Values reading) {
+    return pins().stream()
+        .flatMap(member -> reading.get(member).map(pin -> Measure.at(member.name(), pin)).stream())
+        .findFirst();
   }
 
   private Optional<Measure> ratio(Values ratio, Optional<Probe> ground) {

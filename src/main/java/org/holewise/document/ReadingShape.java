@@ -11,6 +11,7 @@ import org.holewise.document.shape.RecordShape;
 import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.TextShape;
 import org.holewise.document.shape.Values;
+import org.holewise.engine.exercise.Measure;
 
 /** The members of a reading that an exercise asks for. */
 final class ReadingShape {
@@ -29,7 +30,7 @@ final class ReadingShape {
   static final Member<List<Spotted<Values>>> READINGS =
       Member.optional(
           "readings",
-          new ListShape<>(new RecordShape(members(), Measures.KINDS, List.of()), 0, 100, false),
+          new ListShape<>(new RecordShape(members(), Measure.KEYS, List.of()), 0, 100, false),
           "The readings to take.");
 
   private ReadingShape() {}

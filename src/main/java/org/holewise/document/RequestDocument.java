@@ -21,6 +21,7 @@ import org.holewise.document.shape.Spotted;
 import org.holewise.document.shape.Values;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.exercise.Measure;
 import tools.jackson.databind.node.JsonNodeFactory;
 
 /**
@@ -43,23 +44,7 @@ public final class RequestDocument {
   private static final Member<List<Spotted<String>>> ASK =
       Member.optional(
           "ask",
-          new ListShape<>(
-              new ChoiceShape(
-                  List.of(
-                      "volts",
-                      "amps",
-                      "ohms",
-                      "joined",
-                      "drop",
-                      "acvolts",
-                      "peak",
-                      "ratio",
-                      "frequency",
-                      "level",
-                      "seen")),
-              0,
-              20,
-              false),
+          new ListShape<>(new ChoiceShape(Measure.KEYS), 0, 20, false),
           "Kinds of readings that next may ask for; any where left out.");
   private static final RecordShape REQUEST = RecordShape.of(List.of(EXERCISE, BUILD, ASK));
 

@@ -21,20 +21,6 @@ import org.holewise.engine.part.Pin;
  * yet filled in.
  */
 final class ExtraReader {
-  private static final List<String> KINDS =
-      List.of(
-          "volts",
-          "amps",
-          "ohms",
-          "joined",
-          "drop",
-          "acvolts",
-          "peak",
-          "ratio",
-          "frequency",
-          "seen");
-  private static final List<String> AT_A_LEAD = List.of("amps", "frequency", "level");
-
   private final Exercise exercise;
 
   ExtraReader(Exercise exercise) {
@@ -48,9 +34,9 @@ final class ExtraReader {
       return occasion.wrong().get();
     }
     var words = new ArrayList<>(List.of(occasion.rest().strip().split("\\s+")));
-    String id = KINDS.contains(words.get(0).toLowerCase(Locale.ROOT)) ? "" : words.remove(0);
-    if (words.isEmpty() || !KINDS.contains(words.get(0).toLowerCase(Locale.ROOT))) {
-      return Wrong.of("extra-kind", String.join(", ", KINDS));
+    String id = Measure.KEYS.contains(words.get(0).toLowerCase(Locale.ROOT)) ? "" : words.remove(0);
+    if (words.isEmpty() || !Measure.KEYS.contains(words.get(0).toLowerCase(Locale.ROOT))) {
+      return Wrong.of("extra-kind", String.join(", ", Measure.KEYS));
     }
     return read(id, words, when);
   }
@@ -65,7 +51,9 @@ final class ExtraReader {
     for (String word : words.subList(0, points)) {
       if (!known(kind, word)) {
         return Wrong.of(
-            AT_A_LEAD.contains(kind) ? "no-lead" : kind.equals("seen") ? "no-part" : "no-point",
+            Measure.AT_A_LEAD.contains(kind)
+                ? "no-lead"
+                : kind.equals("seen") ? "no-part" : "no-point",
             word,
             String.join(", ", exercise.parts().stream().map(Part::ref).toList()));
       }
@@ -78,11 +66,7 @@ final class ExtraReader {
   }
 
   private static int points(String kind) {
-    return switch (kind) {
-      case "seen", "amps", "frequency", "level" -> 1;
-      case "ratio" -> 4;
-      default -> 2;
-    };
+    return Measure.BETWEEN.contains(kind) ? 2 : kind.equals("ratio") ? 4 : 1;
   }
 
   /** Takes the scale of a ratio out of the words; whether it is plain. */
@@ -95,33 +79,22 @@ final class ExtraReader {
   }
 
   private boolean known(String kind, String word) {
-    return switch (kind) {
-      case "seen" -> part(word).isPresent();
-      case "amps", "frequency", "level" -> pin(word).isPresent();
-      default -> probe(word).isPresent();
-    };
+    return Measure.AT_A_LEAD.contains(kind)
+        ? pin(word).isPresent()
+        : kind.equals("seen") ? part(word).isPresent() : probe(word).isPresent();
   }
 
   private Measure measure(String kind, List<String> words, boolean alone, boolean plain) {
-    return switch (kind) {
-      case "seen" -> new Measure.Seen(part(words.get(0)).orElseThrow().ref());
-      case "amps" -> new Measure.Amps(pin(words.get(0)).orElseThrow());
-      case "frequency" -> new Measure.Frequency(pin(words.get(0)).orElseThrow());
-      case "level" -> new Measure.Level(pin(words.get(0)).orElseThrow());
-      case "ratio" -> new Measure.Ratio(pair(words, 0), pair(words, 2), !plain);
-      default -> {
-        Probe one = probe(words.get(0)).orElseThrow();
-        Probe other = probe(words.get(1)).orElseThrow();
-        yield switch (kind) {
-          case "ohms" -> new Measure.Ohms(one, other, alone);
-          case "joined" -> new Measure.Joined(one, other);
-          case "drop" -> new Measure.Drop(one, other);
-          case "acvolts" -> new Measure.AcVolts(one, other);
-          case "peak" -> new Measure.Peak(one, other);
-          default -> new Measure.Volts(one, other);
-        };
-      }
-    };
+    if (Measure.AT_A_LEAD.contains(kind)) {
+      return Measure.at(kind, pin(words.get(0)).orElseThrow());
+    }
+    if (kind.equals("seen")) {
+      return new Measure.Seen(part(words.get(0)).orElseThrow().ref());
+    }
+    Measure.Pair first = pair(words, 0);
+    return kind.equals("ratio")
+        ? new Measure.Ratio(first, pair(words, 2), !plain)
+        : Measure.between(kind, first.red(), first.black(), alone);
   }
 
   private Measure.Pair pair(List<String> words, int from) {

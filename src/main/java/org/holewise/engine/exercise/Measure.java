@@ -9,6 +9,59 @@ import org.holewise.engine.quantity.Unit;
 /** What is measured and where. */
 public sealed interface Measure {
 
+  /** All keys, in the order of the format. */
+  List<String> KEYS =
+      List.of(
+          "volts",
+          "amps",
+          "ohms",
+          "joined",
+          "drop",
+          "acvolts",
+          "peak",
+          "ratio",
+          "frequency",
+          "level",
+          "seen");
+
+  /** Keys of what is measured between two points; see {@link #between}. */
+  List<String> BETWEEN = List.of("volts", "ohms", "joined", "drop", "acvolts", "peak");
+
+  /** Keys of what is measured at one lead; see {@link #at}. */
+  List<String> AT_A_LEAD = List.of("amps", "frequency", "level");
+
+  /**
+   * What is measured between two points.
+   *
+   * @param key one of {@link #BETWEEN}
+   * @param alone with ohms: the part out of the board
+   */
+  static Measure between(String key, Probe one, Probe other, boolean alone) {
+    return switch (key) {
+      case "volts" -> new Volts(one, other);
+      case "ohms" -> new Ohms(one, other, alone);
+      case "joined" -> new Joined(one, other);
+      case "drop" -> new Drop(one, other);
+      case "acvolts" -> new AcVolts(one, other);
+      case "peak" -> new Peak(one, other);
+      default -> throw new IllegalArgumentException(key);
+    };
+  }
+
+  /**
+   * What is measured at one lead.
+   *
+   * @param key one of {@link #AT_A_LEAD}
+   */
+  static Measure at(String key, Pin pin) {
+    return switch (key) {
+      case "amps" -> new Amps(pin);
+      case "frequency" -> new Frequency(pin);
+      case "level" -> new Level(pin);
+      default -> throw new IllegalArgumentException(key);
+    };
+  }
+
   /** Its kind as documents and typed lines have it, such as {@code volts}. */
   String key();
 

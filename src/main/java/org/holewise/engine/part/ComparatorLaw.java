@@ -14,13 +14,8 @@ import org.holewise.engine.quantity.Parameter;
  * @param amps (A)
  */
 record ComparatorLaw(double gain, double ohms, double amps, Parameter offset) implements Device {
-  private static final double LEAST_SUPPLY = 2;
-  private static final double FADE = 0.05;
-
   /** What an open collector leaks (S). */
   private static final double LEAK = 1e-12;
-
-  private static final double FLAT = 20;
 
   @Override
   public int terminals() {
@@ -59,13 +54,13 @@ record ComparatorLaw(double gain, double ohms, double amps, Parameter offset) im
   @Override
   public void evaluate(double[] v, double[] p, double[] i, double[] dv, double[] dp) {
     double u = bend(v, p);
-    double powered = powered(v[3] - v[4]);
+    double powered = Saturation.powered(v[3] - v[4]);
     double on = powered * (0.5 + 0.5 * StrictMath.tanh(u));
-    double byInput = powered * gain / 2 * slope(u);
+    double byInput = powered * gain / 2 * Saturation.slope(u);
     double over = (v[0] - v[4]) / (ohms * amps);
     double pull = amps * StrictMath.tanh(over);
-    double bySupply = fade(v[3] - v[4]) * (0.5 + 0.5 * StrictMath.tanh(u)) * pull;
-    double byOut = on * slope(over) / ohms + LEAK;
+    double bySupply = Saturation.fade(v[3] - v[4]) * (0.5 + 0.5 * StrictMath.tanh(u)) * pull;
+    double byOut = on * Saturation.slope(over) / ohms + LEAK;
     Arrays.fill(i, 0);
     Arrays.fill(dv, 0);
     Arrays.fill(dp, 0);
@@ -80,32 +75,11 @@ record ComparatorLaw(double gain, double ohms, double amps, Parameter offset) im
     dp[4] = byInput * pull;
   }
 
-  private static double slope(double u) {
-    double e = StrictMath.exp(-2 * Math.abs(u));
-    return 4 * e / ((1 + e) * (1 + e));
-  }
-
-  private static double powered(double supply) {
-    double s = (supply - LEAST_SUPPLY + FADE) / FADE;
-    return s <= 0 ? 0 : s >= 1 ? 1 : s * s * (3 - 2 * s);
-  }
-
-  private static double fade(double supply) {
-    double s = (supply - LEAST_SUPPLY + FADE) / FADE;
-    return s <= 0 || s >= 1 ? 0 : 6 * s * (1 - s) / FADE;
-  }
-
-  /** As {@link OpAmpLaw#limit}. */
   @Override
   public boolean limit(double[] v, double[] last, double[] p) {
     double was = bend(last, p);
     double is = bend(v, p);
-    double held = is;
-    if (Math.abs(was) > 1 && is * was < 0) {
-      held = 0;
-    } else if (Math.abs(was) < FLAT && Math.abs(is) > Math.max(1, 2 * Math.abs(was))) {
-      held = Math.copySign(Math.max(1, 2 * Math.abs(was)), is);
-    }
+    double held = Saturation.held(was, is);
     if (held == is) {
       return false;
     }
@@ -120,7 +94,7 @@ record ComparatorLaw(double gain, double ohms, double amps, Parameter offset) im
 
   @Override
   public void start(double[] v, double[] p, int side) {
-    v[3] = Math.max(v[3], v[4] + 2 * LEAST_SUPPLY);
-    v[1] = v[2] - p[0] + side * 2 * FLAT / gain;
+    v[3] = Math.max(v[3], v[4] + 2 * Saturation.LEAST_SUPPLY);
+    v[1] = v[2] - p[0] + side * 2 * Saturation.FLAT / gain;
   }
 }

@@ -20,16 +20,8 @@ record OpAmpLaw(double gain, double top, double bottom, Parameter offset) implem
   /** An open output: 1 GΩ. */
   private static final double OPEN = 1e-12;
 
-  /** Supply below which the output is open (V), and from where on it has its strength. */
-  private static final double LEAST_SUPPLY = 2;
-
-  private static final double FADE = 0.05;
-
   /** Keeps the swing from vanishing where the headroom leaves none (V). */
   private static final double LEAST_HALF = 0.01;
-
-  /** Beyond this tanh is one to the last bit. */
-  private static final double FLAT = 20;
 
   @Override
   public int terminals() {
@@ -74,17 +66,17 @@ record OpAmpLaw(double gain, double top, double bottom, Parameter offset) implem
     double half = half(v);
     double u = bend(v, p);
     double tanh = StrictMath.tanh(u);
-    double slope = slope(u);
+    double slope = Saturation.slope(u);
     double swing = half > LEAST_HALF ? (tanh - u * slope) / 2 : 0;
     double wanted = (v[3] - top + v[4] + bottom) / 2 + half * tanh;
     double[] by = {-1, gain * slope, -gain * slope, 0.5 + swing, 0.5 - swing};
     double supply = v[3] - v[4];
-    double strength = strength(supply) / OUTPUT;
+    double strength = (OPEN + (1 - OPEN) * Saturation.powered(supply)) / OUTPUT;
     double delivered = strength * (wanted - v[0]);
     for (int t = 0; t < 5; t++) {
       by[t] *= strength;
     }
-    double fade = fade(supply) / OUTPUT * (wanted - v[0]);
+    double fade = (1 - OPEN) * Saturation.fade(supply) / OUTPUT * (wanted - v[0]);
     by[3] += fade;
     by[4] -= fade;
     Arrays.fill(i, 0);
@@ -101,34 +93,12 @@ record OpAmpLaw(double gain, double top, double bottom, Parameter offset) implem
     dp[rail] = by[1];
   }
 
-  /** 1/cosh², which tanh itself would lose near its ends. */
-  private static double slope(double u) {
-    double e = StrictMath.exp(-2 * Math.abs(u));
-    return 4 * e / ((1 + e) * (1 + e));
-  }
-
-  private static double strength(double supply) {
-    double s = (supply - LEAST_SUPPLY + FADE) / FADE;
-    return s <= 0 ? OPEN : s >= 1 ? 1 : OPEN + (1 - OPEN) * s * s * (3 - 2 * s);
-  }
-
-  private static double fade(double supply) {
-    double s = (supply - LEAST_SUPPLY + FADE) / FADE;
-    return s <= 0 || s >= 1 ? 0 : (1 - OPEN) * 6 * s * (1 - s) / FADE;
-  }
-
-  /** Across the middle only to the middle, out of it only so far that the slope still tells. */
   @Override
   public boolean limit(double[] v, double[] last, double[] p) {
     double half = half(v);
     double was = bend(last, p);
     double is = bend(v, p);
-    double held = is;
-    if (Math.abs(was) > 1 && is * was < 0) {
-      held = 0;
-    } else if (Math.abs(was) < FLAT && Math.abs(is) > Math.max(1, 2 * Math.abs(was))) {
-      held = Math.copySign(Math.max(1, 2 * Math.abs(was)), is);
-    }
+    double held = Saturation.held(was, is);
     if (held == is) {
       return false;
     }
@@ -143,7 +113,7 @@ record OpAmpLaw(double gain, double top, double bottom, Parameter offset) implem
 
   @Override
   public void start(double[] v, double[] p, int side) {
-    v[3] = Math.max(v[3], v[4] + top + bottom + 2 * LEAST_SUPPLY);
-    v[1] = v[2] - p[0] + side * 2 * FLAT * half(v) / gain;
+    v[3] = Math.max(v[3], v[4] + top + bottom + 2 * Saturation.LEAST_SUPPLY);
+    v[1] = v[2] - p[0] + side * 2 * Saturation.FLAT * half(v) / gain;
   }
 }

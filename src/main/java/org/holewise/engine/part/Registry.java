@@ -10,8 +10,8 @@ public final class Registry {
       List.of(
           new Resistor(),
           new Potentiometer(),
-          new Photoresistor(),
-          new Thermistor(),
+          VaryingResistor.PHOTORESISTOR,
+          VaryingResistor.THERMISTOR,
           Capacitor.PLAIN,
           Capacitor.ELECTROLYTIC,
           new Inductor(),

@@ -3,7 +3,6 @@ package org.holewise.engine.part;
 import java.util.List;
 import java.util.Map;
 import org.holewise.engine.quantity.Parameter;
-import org.holewise.engine.quantity.Spread;
 import org.holewise.engine.quantity.Unit;
 
 /** A fixed resistor; a tolerance is a limit, uniform inside (5 % where none is given). */
@@ -35,12 +34,10 @@ final class Resistor implements Kind {
 
   @Override
   public void connect(Part part, Network network) {
-    double ohms = part.number("ohms");
-    double half = ohms * part.number("tolerance");
     network.resistor(
         network.pin("1"),
         network.pin("2"),
-        new Parameter(part.ref() + ".ohms", ohms, new Spread.Limit(half)));
+        Parameter.within(part.ref() + ".ohms", part.number("ohms"), part.number("tolerance")));
   }
 
   @Override

@@ -3,6 +3,7 @@ package org.holewise.school.handin;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.Person;
 import org.holewise.school.session.LabSession;
 import org.holewise.school.session.LabSessions;
@@ -68,9 +69,7 @@ public class Answers {
         .query(
             (row, n) ->
                 new Answer(
-                    row.getInt("number"),
-                    row.getString("line"),
-                    row.getObject("given_at", OffsetDateTime.class).toInstant()))
+                    row.getInt("number"), row.getString("line"), Instants.of(row, "given_at")))
         .list();
   }
 

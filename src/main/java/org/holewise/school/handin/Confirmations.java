@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import org.holewise.school.account.Audit;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.People;
 import org.holewise.school.account.Person;
 import org.springframework.dao.DuplicateKeyException;
@@ -52,7 +53,7 @@ public class Confirmations {
                     row.getString("place"),
                     row.getString("note"),
                     People.person(row, n),
-                    row.getObject("made_at", OffsetDateTime.class).toInstant()))
+                    Instants.of(row, "made_at")))
         .optional();
   }
 

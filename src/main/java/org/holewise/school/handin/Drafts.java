@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.People;
 import org.holewise.school.account.Person;
 import org.holewise.school.session.Bench;
@@ -129,6 +130,6 @@ public class Drafts {
         row.getString("text"),
         row.getLong("revision"),
         People.person(row, number),
-        row.getObject("written_at", OffsetDateTime.class).toInstant());
+        Instants.of(row, "written_at"));
   }
 }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.Person;
 import org.holewise.school.session.Bench;
 import org.holewise.school.session.LabSession;
@@ -79,6 +80,6 @@ public class GateChecks {
     return new GateCheck(
         row.getString("layout"),
         row.getString("outcome").equals("GO"),
-        row.getObject("asked_at", OffsetDateTime.class).toInstant());
+        Instants.of(row, "asked_at"));
   }
 }

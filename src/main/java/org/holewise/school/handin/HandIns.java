@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.People;
 import org.holewise.school.account.Person;
 import org.holewise.school.session.Bench;
@@ -146,7 +147,7 @@ public class HandIns {
         row.getString("document"),
         People.person(row, number),
         List.of(),
-        row.getObject("handed_at", OffsetDateTime.class).toInstant());
+        Instants.of(row, "handed_at"));
   }
 
   // Members are looked up after the rows: a query within a query would need a second connection.

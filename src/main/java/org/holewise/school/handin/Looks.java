@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.holewise.school.account.Audit;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.People;
 import org.holewise.school.account.Person;
 import org.holewise.school.session.Bench;
@@ -49,10 +50,7 @@ public class Looks {
         .param(bench.id())
         .query(
             (row, n) ->
-                new Look(
-                    People.person(row, n),
-                    row.getString("note"),
-                    row.getObject("made_at", OffsetDateTime.class).toInstant()))
+                new Look(People.person(row, n), row.getString("note"), Instants.of(row, "made_at")))
         .list();
   }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.holewise.engine.marking.Caution;
 import org.holewise.engine.marking.Mark;
 import org.holewise.engine.marking.Points;
+import org.holewise.school.account.Instants;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -86,7 +87,7 @@ public class Marks {
         row.getString("priors"),
         row.getString("document"),
         points(row, number),
-        row.getObject("made_at", OffsetDateTime.class).toInstant());
+        Instants.of(row, "made_at"));
   }
 
   private static Points points(ResultSet row, int number) throws SQLException {

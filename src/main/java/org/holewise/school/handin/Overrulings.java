@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.holewise.school.account.Audit;
+import org.holewise.school.account.Instants;
 import org.holewise.school.account.People;
 import org.holewise.school.account.Person;
 import org.holewise.school.session.LabSessions;
@@ -64,7 +65,7 @@ public class Overrulings {
                     row.getInt("readings"),
                     row.getString("reason"),
                     People.person(row, n),
-                    row.getObject("made_at", OffsetDateTime.class).toInstant()))
+                    Instants.of(row, "made_at")))
         .list();
   }
 }

@@ -111,9 +111,10 @@ final class KeptMarkReader {
   }
 
   private static Measure measure(Entry entry) {
-    for (String kind : List.of("volts", "ohms", "joined", "drop", "acvolts", "peak")) {
+    for (String kind : Measure.BETWEEN) {
       if (entry.has(kind)) {
-        return measure(kind, pair(entry, kind), entry.flag("alone"));
+        Measure.Pair at = pair(entry, kind);
+        return Measure.between(kind, at.red(), at.black(), entry.flag("alone"));
       }
     }
     if (entry.has("ratio")) {
@@ -121,22 +122,10 @@ final class KeptMarkReader {
       return new Measure.Ratio(
           pair(ratio, "of"), pair(ratio, "to"), !ratio.text("in").equals("plain"));
     }
-    return pin(entry, "amps")
-        .<Measure>map(Measure.Amps::new)
-        .or(() -> pin(entry, "frequency").map(Measure.Frequency::new))
-        .or(() -> pin(entry, "level").map(Measure.Level::new))
+    return Measure.AT_A_LEAD.stream()
+        .flatMap(kind -> pin(entry, kind).map(pin -> Measure.at(kind, pin)).stream())
+        .findFirst()
         .orElseGet(() -> new Measure.Seen(entry.text("seen")));
-  }
-
-  private static Measure measure(String kind, Measure.Pair at, boolean alone) {
-    return switch (kind) {
-      case "ohms" -> new Measure.Ohms(at.red(), at.black(), alone);
-      case "joined" -> new Measure.Joined(at.red(), at.black());
-      case "drop" -> new Measure.Drop(at.red(), at.black());
-      case "acvolts" -> new Measure.AcVolts(at.red(), at.black());
-      case "peak" -> new Measure.Peak(at.red(), at.black());
-      default -> new Measure.Volts(at.red(), at.black());
-    };
   }
 
   private static Optional<Pin> pin(Entry entry, String kind) {

@@ -6,23 +6,33 @@ import org.holewise.engine.quantity.Parameter;
 import org.holewise.engine.quantity.Unit;
 
 /**
- * A thermistor: what it has at the temperature of a condition; 10 % either way where no tolerance
- * is given, as suppliers print it (common practice).
+ * A resistance that a condition sets. In light: 50 % either way where no tolerance is given, for
+ * the material scatters that much (the project's law). At a temperature: 10 %, as suppliers print
+ * it (common practice).
+ *
+ * @param least smallest resistance (Ω)
+ * @param tolerance where none is given
+ * @param says what its resistance is
  */
-final class Thermistor implements Kind {
+record VaryingResistor(String name, double least, double tolerance, String says) implements Kind {
 
-  @Override
-  public String name() {
-    return "thermistor";
-  }
+  static final Kind PHOTORESISTOR =
+      new VaryingResistor("photoresistor", 1, 0.5, "Resistance in the light of the condition.");
+  static final Kind THERMISTOR =
+      new VaryingResistor(
+          "thermistor", 1e-3, 0.1, "Resistance at the temperature of the condition.");
 
   @Override
   public List<Field> fields() {
     return List.of(
-        Field.Number.required(
-            "ohms", Unit.OHM, 1e-3, 1e9, "Resistance at the temperature of the condition."),
+        Field.Number.required("ohms", Unit.OHM, least, 1e9, says),
         Field.Number.fallback(
-            "tolerance", Unit.FRACTION, 0, 0.9, 0.1, "Limit of the resistance, uniform inside."),
+            "tolerance",
+            Unit.FRACTION,
+            0,
+            0.9,
+            tolerance,
+            "Limit of the resistance, uniform inside."),
         Field.Number.fallback("rating", Unit.WATT, 1e-3, 1e3, 0.1, "Power it may turn to heat."));
   }
 
