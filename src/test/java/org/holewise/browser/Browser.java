@@ -42,6 +42,7 @@ public abstract class Browser {
   protected static final int DESK = 1280;
 
   private static final int HEIGHT = 800;
+  private static final double LONGEST_MILLIS = 20_000;
 
   private static final List<String> FLAGS =
       List.of(
@@ -67,6 +68,8 @@ public abstract class Browser {
   void startBrowser() {
     var chromium = chromium();
     assumeTrue(chromium.isPresent(), "there is no Chromium on this machine");
+    // Two browsers and their schools may share two processors.
+    PlaywrightAssertions.setDefaultAssertionTimeout(LONGEST_MILLIS);
     playwright = Playwright.create();
     browser =
         playwright
