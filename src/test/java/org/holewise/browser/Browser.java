@@ -39,6 +39,7 @@ public abstract class Browser {
   protected static final int NARROWEST = 320;
 
   protected static final int PHONE = 360;
+  protected static final int TABLET = 768;
   protected static final int DESK = 1280;
 
   private static final int HEIGHT = 800;
@@ -129,20 +130,10 @@ public abstract class Browser {
     complaints.removeIf(complaint -> complaint.contains(part));
   }
 
-  /**
-   * Has axe look at the page as it stands, and sees that nothing reaches beyond its sides: neither
-   * now nor, on a wide screen, with text of twice the size (WCAG 2.2, 1.4.4 Resize Text).
-   */
+  /** Has axe look at the page as it stands, and sees that nothing reaches beyond its sides. */
   protected static void assertAccessible(Page page) {
-    var found = new AxeBuilder(page).withTags(RULES).analyze();
-    assertThat(found.getPasses()).isNotEmpty();
-    assertThat(found.getViolations()).extracting(Browser::told).isEmpty();
+    assertNothingFound(axe(page).withTags(RULES));
     assertFits(page);
-    if (page.viewportSize().width >= 2 * NARROWEST) {
-      page.evaluate("document.documentElement.style.fontSize = '200%'");
-      assertFits(page);
-      page.evaluate("document.documentElement.style.fontSize = ''");
-    }
   }
 
   /** Sees that nothing reaches beyond the sides of the page. */
@@ -160,25 +151,45 @@ public abstract class Browser {
             .setPath(Path.of("target", "screenshots", name + ".png")));
   }
 
-  /** {@link #assertAccessible}, and a picture to look at, named also by its width and colours. */
+  /**
+   * Looks at the page as it stands on every kind of screen, by day and by night: axe finds nothing
+   * on the narrowest and the widest, nothing reaches beyond the sides of any, nor on a wide one
+   * with text of twice the size (WCAG 2.2, 1.4.4 Resize Text). Keeps pictures named by width and
+   * colours.
+   */
   protected static void looksRight(Page page, String name) {
-    assertAccessible(page);
-    boolean dark = (boolean) page.evaluate("matchMedia('(prefers-color-scheme: dark)').matches");
-    keepPicture(page, name + "-" + page.viewportSize().width + (dark ? "-dark" : "-light"));
+    page.waitForLoadState();
+    var before = page.viewportSize();
+    for (int width : List.of(NARROWEST, PHONE, TABLET, DESK)) {
+      page.setViewportSize(width, before.height);
+      assertFits(page);
+      keepPicture(page, name + "-" + width + "-light");
+    }
+    assertNothingFound(axe(page).withTags(RULES));
+    page.evaluate("document.documentElement.style.fontSize = '200%'");
+    assertFits(page);
+    page.evaluate("document.documentElement.style.fontSize = ''");
+    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+    keepPicture(page, name + "-" + DESK + "-dark");
+    page.setViewportSize(NARROWEST, before.height);
+    // Colours are all that differs by night.
+    assertNothingFound(axe(page).withRules(List.of("color-contrast")));
+    keepPicture(page, name + "-" + NARROWEST + "-dark");
+    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+    assertNothingFound(axe(page).withTags(RULES));
+    page.setViewportSize(before.width, before.height);
   }
 
-  /**
-   * {@link #looksRight} in light colours, and everything that axe says of contrast in dark ones,
-   * with a picture of each.
-   */
-  protected static void looksRightByDayAndNight(Page page, String name) {
-    looksRight(page, name);
-    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-    var found = new AxeBuilder(page).withRules(List.of("color-contrast")).analyze();
+  /** Our pages hold no frames, so that axe may look at each in one go, which is much faster. */
+  @SuppressWarnings("deprecation")
+  private static AxeBuilder axe(Page page) {
+    return new AxeBuilder(page).setLegacyMode(true);
+  }
+
+  private static void assertNothingFound(AxeBuilder axe) {
+    var found = axe.analyze();
     assertThat(found.getPasses()).isNotEmpty();
     assertThat(found.getViolations()).extracting(Browser::told).isEmpty();
-    keepPicture(page, name + "-" + page.viewportSize().width + "-dark");
-    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
   }
 
   /** Unfolds the ways round the pages where a narrow screen has them behind a button. */

@@ -47,46 +47,48 @@ class TeacherBrowserIT extends Browser {
       moves(page, scene);
       releasesAndCloses(page);
       seesTheSessionAmongThePast(page, school);
+      // Before the school, for it may still be loading.
+      page.close();
     }
   }
 
   private static void seesThatThereIsNoClass(Page page, RunningSchool school) {
     assertThat(page).hasURL(Pattern.compile("/sessions$"));
     assertThat(page.locator(".empty")).containsText("Add the class");
-    looksRightByDayAndNight(page, "sessions-no-class");
+    looksRight(page, "sessions-no-class");
     page.navigate(school.at("/sessions/new").toString());
-    looksRightByDayAndNight(page, "plan-no-class");
+    looksRight(page, "plan-no-class");
   }
 
   private static void plans(Page page, RunningSchool school) {
     page.navigate(school.at("/sessions").toString());
     assertThat(page.locator(".empty")).containsText("no session yet");
-    looksRightByDayAndNight(page, "sessions-empty");
+    looksRight(page, "sessions-empty");
     link(page, "Plan a session");
-    looksRightByDayAndNight(page, "plan");
+    looksRight(page, "plan");
     page.getByLabel("Benches", exactly()).fill("a few");
     primary(page).click();
     assertThat(page.getByRole(AriaRole.ALERT)).containsText("Choose the class");
     assertThat(page.getByLabel("Benches", exactly())).hasValue("a few");
-    looksRightByDayAndNight(page, "plan-to-mend");
+    looksRight(page, "plan-to-mend");
     page.getByLabel("Class", exactly()).selectOption(CLASS);
     page.getByLabel("Exercise", exactly()).selectOption("stage-moonlight");
     page.getByLabel("Benches", exactly()).fill("16");
     page.getByLabel("I look at each bench before it switches on").check();
     primary(page).click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("The session is planned");
-    looksRightByDayAndNight(page, "session-planned");
+    looksRight(page, "session-planned");
   }
 
   private static RoomScene opens(
       Page page, RunningSchool school, Person teacher, ClassGroup group) {
     link(page, "The room");
     assertThat(page.locator("main")).containsText("Not open yet");
-    looksRightByDayAndNight(page, "room-planned");
+    looksRight(page, "room-planned");
     page.goBack();
     button(page, "Open the session").click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("The session is open");
-    looksRightByDayAndNight(page, "session-open");
+    looksRight(page, "session-open");
     var number = Pattern.compile("/sessions/(\\d+)").matcher(page.url());
     assertThat(number.find()).isTrue();
     return new RoomScene(school::part, teacher, group, Long.parseLong(number.group(1)));
@@ -96,23 +98,23 @@ class TeacherBrowserIT extends Browser {
     link(page, "The room");
     assertThat(page.locator(".tile")).hasCount(16);
     assertThat(page.locator(".tally")).hasText("Nobody needs you now");
-    looksRightByDayAndNight(page, "room-empty");
+    looksRight(page, "room-empty");
     scene.inEveryState();
     assertThat(page.locator(".tile").first()).containsText("Asks for help");
     assertThat(page.locator("#told")).containsText("Bench 11: Asks for help");
-    looksRightByDayAndNight(page, "room-full");
+    looksRight(page, "room-full");
   }
 
   private static void looksAtABench(Page page) {
     page.locator("#bench-" + LOST_BENCH).click();
     assertThat(page.locator("h1")).hasText("Bench " + LOST_BENCH);
     assertThat(page.locator("[aria-current=true]").last()).containsText("Hand-in 3");
-    looksRightByDayAndNight(page, "bench-handed-in");
+    looksRight(page, "bench-handed-in");
     page.getByLabel("What you saw").fill("x".repeat(1001));
     primary(page).click();
     assertThat(page.locator("#seen-wrong")).containsText("at most 1000 characters");
     assertThat(page.getByLabel("What you saw")).hasValue("x".repeat(1001));
-    looksRightByDayAndNight(page, "bench-look-to-mend");
+    looksRight(page, "bench-look-to-mend");
     page.getByLabel("What you saw").fill("The lamp is one column off; they see it now.");
     primary(page).click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("Your look is noted");
@@ -126,13 +128,13 @@ class TeacherBrowserIT extends Browser {
     assertThat(form.getByRole(AriaRole.ALERT)).containsText("Say why");
     assertThat(form.getByLabel("Wiring")).hasValue("1000");
     assertThat(form.locator("#wiring-wrong")).containsText("from 0 to 60");
-    looksRightByDayAndNight(page, "bench-overruling-to-mend");
+    looksRight(page, "bench-overruling-to-mend");
     form.getByLabel("Wiring").fill("58");
     form.getByLabel("Reason").fill("Explained at the bench where the lamp belongs.");
     button(page, "Overrule the marks").click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("Your marks are kept");
     assertThat(page.locator(".overrulings")).containsText("Explained at the bench");
-    looksRightByDayAndNight(page, "bench-overruled");
+    looksRight(page, "bench-overruled");
   }
 
   private static void confirmsTheCause(Page page) {
@@ -141,35 +143,35 @@ class TeacherBrowserIT extends Browser {
     button(page, "Confirm this cause").click();
     assertThat(form.getByRole(AriaRole.ALERT)).containsText("Choose what it was");
     assertThat(form.getByLabel("Note")).hasValue("found by ohmmeter");
-    looksRightByDayAndNight(page, "bench-cause-to-mend");
+    looksRight(page, "bench-cause-to-mend");
     form.getByLabel("What it was").selectOption(form.locator("option").nth(1).elementHandle());
     button(page, "Confirm this cause").click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("The cause is kept");
     assertThat(form).containsText("found by ohmmeter");
-    looksRightByDayAndNight(page, "bench-confirmed");
+    looksRight(page, "bench-confirmed");
   }
 
   private static void seesWhatWasNotHandedIn(Page page) {
     link(page, "The room, " + CLASS);
     page.locator("#bench-11").click();
     assertThat(page.locator("main")).containsText("They ask for help");
-    looksRightByDayAndNight(page, "bench-asks");
+    looksRight(page, "bench-asks");
     button(page, "Help is given").click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("has ended");
     link(page, "The room, " + CLASS);
     page.locator("#bench-12").click();
     assertThat(page.locator("main")).containsText("Not");
-    looksRightByDayAndNight(page, "bench-draft");
+    looksRight(page, "bench-draft");
     link(page, "The room, " + CLASS);
     page.locator("#bench-16").click();
-    looksRightByDayAndNight(page, "bench-free");
+    looksRight(page, "bench-free");
     link(page, "The room, " + CLASS);
   }
 
   private static void moves(Page page, RoomScene scene) {
     page.locator("main a").first().click();
     assertThat(page.locator("#stumbles ~ .stumbles li").first()).containsText("Bench");
-    looksRightByDayAndNight(page, "session-full");
+    looksRight(page, "session-full");
     page.getByLabel("Student", exactly()).selectOption(String.valueOf(scene.students.get(0).id()));
     page.getByLabel("To", exactly()).selectOption("16");
     button(page, "Move").click();
@@ -184,16 +186,16 @@ class TeacherBrowserIT extends Browser {
     assertThat(Files.readString(file.path())).contains("Explained at the bench where the lamp");
     button(page, "Close it").click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("The session is closed");
-    looksRightByDayAndNight(page, "session-closed");
+    looksRight(page, "session-closed");
     link(page, "The room");
     assertThat(page.locator("main")).containsText("Closed: nobody can hand in");
-    looksRightByDayAndNight(page, "room-closed");
+    looksRight(page, "room-closed");
   }
 
   private static void seesTheSessionAmongThePast(Page page, RunningSchool school) {
     page.navigate(school.at("/sessions").toString());
     assertThat(page.locator("#past ~ ul li")).containsText("results shown");
-    looksRightByDayAndNight(page, "sessions-past");
+    looksRight(page, "sessions-past");
   }
 
   private static void link(Page page, String name) {

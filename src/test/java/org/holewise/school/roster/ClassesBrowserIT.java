@@ -40,20 +40,22 @@ class ClassesBrowserIT extends Browser {
       makesCards(page);
       seesAStudent(page);
       putsAStudentBack(page, school);
+      // Before the school, for it may still be loading.
+      page.close();
     }
   }
 
   private static void addsAClass(Page page, RunningSchool school) {
     page.navigate(school.at("/classes").toString());
     assertThat(page.locator(".empty")).containsText("no class yet");
-    looksRightByDayAndNight(page, "classes-empty");
+    looksRight(page, "classes-empty");
     page.locator(".primary").click();
     assertThat(page.getByRole(AriaRole.ALERT)).containsText("Enter a name");
-    looksRightByDayAndNight(page, "classes-to-mend");
+    looksRight(page, "classes-to-mend");
     page.getByLabel("Class").fill("9 Lanterns");
     page.locator(".primary").click();
     assertThat(page.locator("h1")).hasText("9 Lanterns");
-    looksRightByDayAndNight(page, "class-empty");
+    looksRight(page, "class-empty");
   }
 
   private static void pastesNames(Page page) {
@@ -64,20 +66,20 @@ class ClassesBrowserIT extends Browser {
     page.locator(".primary").click();
     assertThat(page.getByRole(AriaRole.ALERT)).containsText("longer than 100 characters");
     assertThat(page.getByLabel("Names, one a line")).hasValue(names + "\n" + "x".repeat(101));
-    looksRightByDayAndNight(page, "class-to-mend");
+    looksRight(page, "class-to-mend");
     page.getByLabel("Names, one a line").fill(names + "\nSorrel");
     page.locator(".primary").click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("31 students are added");
-    looksRightByDayAndNight(page, "class-full");
+    looksRight(page, "class-full");
   }
 
   private static void makesCards(Page page) {
     page.getByRole(AriaRole.BUTTON, named("For those ticked")).click();
     assertThat(page.getByRole(AriaRole.ALERT)).containsText("tick the students first");
-    looksRightByDayAndNight(page, "class-nobody-ticked");
+    looksRight(page, "class-nobody-ticked");
     page.getByRole(AriaRole.BUTTON, named("For all")).click();
     assertThat(page.locator(".door-card")).hasCount(31);
-    looksRightByDayAndNight(page, "cards");
+    looksRight(page, "cards");
     page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
     assertThat(page.locator(".on-screen")).isHidden();
     page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.SCREEN));
@@ -95,11 +97,11 @@ class ClassesBrowserIT extends Browser {
   private static void seesAStudent(Page page) {
     page.getByRole(AriaRole.LINK, named(LONG_NAME)).click();
     assertThat(page.locator("h1")).hasText(LONG_NAME);
-    looksRightByDayAndNight(page, "student");
+    looksRight(page, "student");
     page.getByLabel("Name").fill("");
     page.locator(".primary").click();
     assertThat(page.getByRole(AriaRole.ALERT)).containsText("Enter a name");
-    looksRightByDayAndNight(page, "student-to-mend");
+    looksRight(page, "student-to-mend");
     page.getByLabel("Name").fill(LONG_NAME + " of the Old Mill Lane");
     page.locator(".primary").click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("has this name from now on");
@@ -111,7 +113,7 @@ class ClassesBrowserIT extends Browser {
   private static void putsAStudentBack(Page page, RunningSchool school) {
     page.navigate(school.at("/classes").toString());
     page.locator("main summary").click();
-    looksRightByDayAndNight(page, "classes-full");
+    looksRight(page, "classes-full");
     page.getByRole(AriaRole.BUTTON, named("Put Wren 3 into this class")).click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("Wren 3 is in this class now");
   }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A build from the choice of its exercise to its mark, as people see it. */
 class TrialBrowserIT extends Browser {
@@ -42,17 +42,11 @@ class TrialBrowserIT extends Browser {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "320, LIGHT",
-    "320, DARK",
-    "360, LIGHT",
-    "360, DARK",
-    "768, LIGHT",
-    "1280, LIGHT",
-    "1280, DARK"
-  })
-  void aBuildIsTypedCheckedAndMarked(int width, ColorScheme colours) {
-    var page = page(width, colours);
+  @ValueSource(ints = {NARROWEST, DESK})
+  void aBuildIsTypedCheckedAndMarked(int width) {
+    var page = page(width, ColorScheme.LIGHT);
+    page.navigate(school.at("/try").toString());
+    looksRight(page, "trial-choose");
     chooses(page, "Moonlight for the model stage");
     looksRight(page, "trial-empty");
     link(page, "the checked build").click();
@@ -65,10 +59,9 @@ class TrialBrowserIT extends Browser {
     looksRight(page, "trial-marked");
   }
 
-  @ParameterizedTest
-  @CsvSource({"320, LIGHT", "1280, DARK"})
-  void theReadingThatIsAskedForIsAddedAndAnswered(int width, ColorScheme colours) {
-    var page = page(width, colours);
+  @Test
+  void theReadingThatIsAskedForIsAddedAndAnswered() {
+    var page = page(NARROWEST, ColorScheme.LIGHT);
     page.navigate(school.at("/try/stage-moonlight?start=loose-lead").toString());
     primary(page).click();
     assertThat(page.locator(".look-here")).containsText("Look");
@@ -82,16 +75,13 @@ class TrialBrowserIT extends Browser {
     assertThat(page.locator("#mark-title")).isVisible();
   }
 
-  @ParameterizedTest
-  @CsvSource({"360, LIGHT", "1280, LIGHT"})
-  void aBoardThatIsUsedInTwoPlacesIsDrawnInTwo(int width, ColorScheme colours) {
-    var page = page(width, colours);
+  @Test
+  void aBoardThatIsUsedInTwoPlacesIsDrawnInTwo() {
+    var page = page(DESK, ColorScheme.LIGHT);
     page.navigate(school.at("/try/stage-dimmer?start=wrong-part").toString());
     primary(page).click();
     assertThat(board(page).locator(".edge")).hasCount(2);
-    if (width == DESK) {
-      assertThat(board(page).locator(".ring").first()).isInViewport();
-    }
+    assertThat(board(page).locator(".ring").first()).isInViewport();
     looksRight(page, "trial-wide");
   }
 
@@ -116,7 +106,7 @@ class TrialBrowserIT extends Browser {
   }
 
   @ParameterizedTest
-  @CsvSource({"640", "1280"})
+  @ValueSource(ints = {640, DESK})
   void thePageHoldsWithTextOfTwiceTheSize(int width) {
     var page = page(width, ColorScheme.LIGHT);
     page.navigate(school.at("/try/stage-cue?start=column-off").toString());
@@ -146,9 +136,6 @@ class TrialBrowserIT extends Browser {
     page.navigate(school.at("/").toString());
     link(page, "Try a build").click();
     assertThat(page).hasURL(Pattern.compile("/try$"));
-    if (page.viewportSize().width != PHONE) {
-      looksRight(page, "trial-choose");
-    }
     link(page, title).click();
     assertThat(page.getByRole(AriaRole.HEADING, new GetByRoleOptions().setLevel(1))).hasText(title);
   }
