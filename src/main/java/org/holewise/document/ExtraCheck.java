@@ -61,7 +61,7 @@ final class ExtraCheck {
 
   /** Where inside the measure a point stands. */
   private static String within(Measure measure, int point) {
-    if (measure instanceof Measure.Ratio) {
+    if (measure instanceof Measure.Compared) {
       return (point < 2 ? "/of/" : "/to/") + point % 2;
     }
     return measure.points().size() == 1 ? "" : "/" + point;

@@ -2,6 +2,7 @@ package org.holewise.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.holewise.document.shape.FlagShape;
@@ -32,8 +33,7 @@ record Measures(
     Member<List<Spotted<Probe>>> drop,
     Member<List<Spotted<Probe>>> acvolts,
     Member<List<Spotted<Probe>>> peak,
-    RatioShape ends,
-    Member<Values> ratio,
+    List<Comparison> comparisons,
     Member<Pin> frequency,
     Member<Pin> level,
     Member<String> seen,
@@ -58,7 +58,6 @@ record Measures(
 
   private static Measures at(TextShape<Probe> probe) {
     var points = new ListShape<>(probe, 2, 2, true);
-    var ends = new RatioShape(probe);
     return new Measures(
         Member.optional("volts", points, "DC voltage between two points, red lead first (V)."),
         Member.optional("amps", Words.ITS_PIN, "DC current into a pin, meter in series (A)."),
@@ -67,8 +66,7 @@ record Measures(
         Member.optional("drop", points, "Diode test from anode to cathode, supply off (V)."),
         Member.optional("acvolts", points, "AC voltage between two points, rms (V)."),
         Member.optional("peak", points, "AC voltage between two points, peak to peak (V)."),
-        ends,
-        Member.optional("ratio", ends.whole, "One AC voltage as a multiple of another."),
+        Measure.COMPARED.stream().map(key -> Comparison.of(key, probe)).toList(),
         Member.optional("frequency", Words.ITS_PIN, "How often the signal at a pin repeats (Hz)."),
         Member.optional("level", Words.ITS_PIN, "Logic level at a pin: H or L."),
         Member.optional("seen", Words.REFERENCE, "What a lamp does, by eye: lit, dim or dark."),
@@ -77,11 +75,34 @@ record Measures(
             .otherwise(false));
   }
 
+  /** One AC voltage compared to another. */
+  private record Comparison(ComparedShape shape, Member<Values> member) {
+    private static final Map<String, String> SAYS =
+        Map.of(
+            "ratio", "One AC voltage as a multiple of another.",
+            "corner", "Where a ratio has fallen to 1/√2 of its greatest, −3 dB (Hz).",
+            "resonance", "Where a ratio is greatest (Hz).",
+            "quality", "Frequency of the greatest ratio over the distance of the corners (plain).");
+
+    static Comparison of(String key, TextShape<Probe> probe) {
+      var shape = new ComparedShape(key, probe);
+      return new Comparison(shape, Member.optional(key, shape.whole, SAYS.get(key)));
+    }
+
+    Optional<Measure> measure(Values values, Optional<Probe> ground) {
+      Optional<Measure.Pair> of = values.get(shape.of).flatMap(points -> pair(points, ground));
+      Optional<Measure.Pair> to = values.get(shape.to).flatMap(points -> pair(points, ground));
+      return of.flatMap(
+          one -> to.map(other -> Measure.compared(shape.key, one, other, shape.chosen(values))));
+    }
+  }
+
   /** All of them, {@link #WHEN} and what belongs to it included. */
   List<Member<?>> members() {
-    return List.of(
-        volts, amps, ohms, joined, drop, acvolts, peak, ratio, frequency, level, seen, alone, WHEN,
-        HERTZ, AFTER);
+    var all = new ArrayList<Member<?>>(List.of(volts, amps, ohms, joined, drop, acvolts, peak));
+    comparisons.forEach(comparison -> all.add(comparison.member()));
+    all.addAll(List.of(frequency, level, seen, alone, WHEN, HERTZ, AFTER));
+    return all;
   }
 
   private List<Member<List<Spotted<Probe>>>> pairs() {
@@ -102,7 +123,7 @@ record Measures(
         .flatMap(member -> pair(reading, member, reading.get(alone, false)).stream())
         .findFirst()
         .or(() -> atALead(reading))
-        .or(() -> reading.get(ratio).flatMap(values -> ratio(values, ground)))
+        .or(() -> comparison(reading, ground))
         .or(() -> reading.get(seen).map(Measure.Seen::new));
   }
 
@@ -122,17 +143,12 @@ record Measures(
         .findFirst();
   }
 
-  private Optional<Measure> ratio(Values ratio, Optional<Probe> ground) {
-    boolean decibel = ratio.get(RatioShape.IN, RatioShape.DECIBEL).equals(RatioShape.DECIBEL);
-    return ratio
-        .get(ends.of)
-        .flatMap(points -> pair(points, ground))
+  private Optional<Measure> comparison(Values reading, Optional<Probe> ground) {
+    return comparisons.stream()
         .flatMap(
-            of ->
-                ratio
-                    .get(ends.to)
-                    .flatMap(points -> pair(points, ground))
-                    .map(to -> new Measure.Ratio(of, to, decibel)));
+            one ->
+                reading.get(one.member()).flatMap(values -> one.measure(values, ground)).stream())
+        .findFirst();
   }
 
   private static Optional<Measure.Pair> pair(List<Spotted<Probe>> points, Optional<Probe> ground) {
@@ -145,20 +161,22 @@ record Measures(
         : ground.map(black -> new Measure.Pair(red, black));
   }
 
-  /** Voltages of a ratio that are said by one point alone, where there is nothing to hold it to. */
+  /**
+   * Voltages of a comparison that are said by one point alone, where there is nothing to hold it
+   * to.
+   */
   List<String> groundless(Values reading) {
     List<String> all = new ArrayList<>();
-    reading
-        .get(ratio)
-        .ifPresent(
-            values -> {
-              for (var member : List.of(ends.of, ends.to)) {
-                values
-                    .get(member)
-                    .filter(points -> points.size() == 1)
-                    .ifPresent(points -> all.add(values.at(member)));
-              }
-            });
+    for (Comparison comparison : comparisons) {
+      for (Values values : reading.get(comparison.member()).stream().toList()) {
+        for (var member : comparison.shape().ends()) {
+          values
+              .get(member)
+              .filter(points -> points.size() == 1)
+              .ifPresent(points -> all.add(values.at(member)));
+        }
+      }
+    }
     return all;
   }
 
@@ -179,13 +197,11 @@ record Measures(
   List<Spotted<Probe>> probes(Values reading) {
     List<Spotted<Probe>> all = new ArrayList<>();
     pairs().forEach(member -> reading.get(member).ifPresent(all::addAll));
-    reading
-        .get(ratio)
-        .ifPresent(
-            values -> {
-              values.get(ends.of).ifPresent(all::addAll);
-              values.get(ends.to).ifPresent(all::addAll);
-            });
+    for (Comparison comparison : comparisons) {
+      for (Values values : reading.get(comparison.member()).stream().toList()) {
+        comparison.shape().ends().forEach(end -> values.get(end).ifPresent(all::addAll));
+      }
+    }
     for (var member : pins()) {
       reading
           .get(member)

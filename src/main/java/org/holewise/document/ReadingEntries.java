@@ -75,11 +75,13 @@ final class ReadingEntries {
     List<String> points = measure.points().stream().map(Probe::toString).toList();
     if (measure instanceof Measure.Seen seen) {
       entry.put("seen", seen.ref());
-    } else if (measure instanceof Measure.Ratio ratio) {
-      var whole = entry.putObject("ratio");
+    } else if (measure instanceof Measure.Compared compared) {
+      var whole = entry.putObject(compared.key());
       list(whole, "of", points.subList(0, 2));
       list(whole, "to", points.subList(2, 4));
-      whole.put("in", ratio.decibel() ? RatioShape.DECIBEL : "plain");
+      if (!compared.choice().isEmpty()) {
+        whole.put(ComparedShape.field(compared.key()), compared.choice());
+      }
     } else if (points.size() == 1) {
       entry.put(measure.key(), points.get(0));
     } else {

@@ -58,24 +58,24 @@ final class ExtraReader {
             String.join(", ", exercise.parts().stream().map(Part::ref).toList()));
       }
     }
-    boolean plain = kind.equals("ratio") && scale(words, points);
+    String choice = choice(kind, words, points);
     String value = String.join(" ", words.subList(points, words.size()));
     return value.isEmpty()
         ? new Silent()
-        : new ReadsExtra(id, measure(kind, words, alone, plain), when, value);
+        : new ReadsExtra(id, measure(kind, words, alone, choice), when, value);
   }
 
   private static int points(String kind) {
-    return Measure.BETWEEN.contains(kind) ? 2 : kind.equals("ratio") ? 4 : 1;
+    return Measure.BETWEEN.contains(kind) ? 2 : Measure.COMPARED.contains(kind) ? 4 : 1;
   }
 
-  /** Takes the scale of a ratio out of the words; whether it is plain. */
-  private static boolean scale(List<String> words, int at) {
-    String word = words.size() > at ? words.get(at).toLowerCase(Locale.ROOT) : "";
-    if (word.equals("db") || word.equals("plain")) {
-      words.remove(at);
-    }
-    return word.equals("plain");
+  /** Takes what was chosen out of the words; the usual where nothing was. */
+  private static String choice(String kind, List<String> words, int at) {
+    List<String> choices = Measure.Compared.choices(kind);
+    String word = words.size() > at ? words.get(at) : "";
+    Optional<String> chosen = choices.stream().filter(word::equalsIgnoreCase).findFirst();
+    chosen.ifPresent(one -> words.remove(at));
+    return chosen.or(() -> choices.stream().findFirst()).orElse("");
   }
 
   private boolean known(String kind, String word) {
@@ -84,7 +84,7 @@ final class ExtraReader {
         : kind.equals("seen") ? part(word).isPresent() : probe(word).isPresent();
   }
 
-  private Measure measure(String kind, List<String> words, boolean alone, boolean plain) {
+  private Measure measure(String kind, List<String> words, boolean alone, String choice) {
     if (Measure.AT_A_LEAD.contains(kind)) {
       return Measure.at(kind, pin(words.get(0)).orElseThrow());
     }
@@ -92,8 +92,8 @@ final class ExtraReader {
       return new Measure.Seen(part(words.get(0)).orElseThrow().ref());
     }
     Measure.Pair first = pair(words, 0);
-    return kind.equals("ratio")
-        ? new Measure.Ratio(first, pair(words, 2), !plain)
+    return Measure.COMPARED.contains(kind)
+        ? Measure.compared(kind, first, pair(words, 2), choice)
         : Measure.between(kind, first.red(), first.black(), alone);
   }
 

@@ -19,8 +19,8 @@ public final class Measures {
       words.add("alone");
     }
     measure.points().forEach(point -> words.add(point.toString()));
-    if (measure instanceof Measure.Ratio ratio) {
-      words.add(ratio.decibel() ? "dB" : "plain");
+    if (measure instanceof Measure.Compared compared && !compared.choice().isEmpty()) {
+      words.add(compared.choice());
     }
     return words.toString();
   }

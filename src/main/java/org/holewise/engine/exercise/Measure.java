@@ -21,6 +21,9 @@ public sealed interface Measure {
           "peak",
           "ratio",
           "frequency",
+          "corner",
+          "resonance",
+          "quality",
           "level",
           "seen");
 
@@ -29,6 +32,9 @@ public sealed interface Measure {
 
   /** Keys of what is measured at one lead; see {@link #at}. */
   List<String> AT_A_LEAD = List.of("amps", "frequency", "level");
+
+  /** Keys of what compares one AC voltage to another; see {@link #compared}. */
+  List<String> COMPARED = List.of("ratio", "corner", "resonance", "quality");
 
   /**
    * What is measured between two points.
@@ -62,11 +68,32 @@ public sealed interface Measure {
     };
   }
 
+  /**
+   * What compares one AC voltage to another.
+   *
+   * @param key one of {@link #COMPARED}
+   * @param choice one of {@link Compared#choices}
+   */
+  static Measure compared(String key, Pair of, Pair to, String choice) {
+    return switch (key) {
+      case "ratio" -> new Ratio(of, to, choice.equals("dB"));
+      case "corner" -> new Corner(of, to, choice.equals("upper"));
+      case "resonance" -> new Resonance(of, to);
+      case "quality" -> new Quality(of, to);
+      default -> throw new IllegalArgumentException(key);
+    };
+  }
+
   /** Its kind as documents and typed lines have it, such as {@code volts}. */
   String key();
 
   /** What it is read in; empty for what is read as a word. */
   Optional<Unit> unit();
+
+  /** Whether it is a place along the frequencies, which goes by the inverse of parts' values. */
+  default boolean tuned() {
+    return unit().filter(Unit.HERTZ::equals).isPresent() || this instanceof Quality;
+  }
 
   /** The points that the instrument touches, in the order written; none for what is seen. */
   List<Probe> points();
@@ -197,21 +224,92 @@ public sealed interface Measure {
     }
   }
 
+  /** What compares one AC voltage to another. */
+  sealed interface Compared extends Measure {
+
+    /** What a kind leaves to choose, the usual one first; nothing for most. */
+    static List<String> choices(String key) {
+      return switch (key) {
+        case "ratio" -> List.of("dB", "plain");
+        case "corner" -> List.of("upper", "lower");
+        default -> List.of();
+      };
+    }
+
+    /** The voltage that is compared. */
+    Pair of();
+
+    /** The voltage that it is compared to. */
+    Pair to();
+
+    /** Which of {@link #choices} it is; empty where there is none. */
+    default String choice() {
+      return "";
+    }
+
+    @Override
+    default Optional<Unit> unit() {
+      return Optional.of(Unit.HERTZ);
+    }
+
+    @Override
+    default List<Probe> points() {
+      return Stream.of(of(), to()).flatMap(pair -> Stream.of(pair.red(), pair.black())).toList();
+    }
+  }
+
   /** One AC voltage as a multiple of another, in decibels or plain. */
-  record Ratio(Pair of, Pair to, boolean decibel) implements Measure {
+  record Ratio(Pair of, Pair to, boolean decibel) implements Compared {
     @Override
     public String key() {
       return "ratio";
     }
 
     @Override
-    public Optional<Unit> unit() {
-      return Optional.of(decibel ? Unit.DECIBEL : Unit.COUNT);
+    public String choice() {
+      return decibel ? "dB" : "plain";
     }
 
     @Override
-    public List<Probe> points() {
-      return Stream.of(of, to).flatMap(pair -> Stream.of(pair.red(), pair.black())).toList();
+    public Optional<Unit> unit() {
+      return Optional.of(decibel ? Unit.DECIBEL : Unit.COUNT);
+    }
+  }
+
+  /**
+   * The frequency at which a ratio has fallen to 1/√2 (−3 dB) of its greatest: above it, or below
+   * (Hz).
+   */
+  record Corner(Pair of, Pair to, boolean upper) implements Compared {
+    @Override
+    public String key() {
+      return "corner";
+    }
+
+    @Override
+    public String choice() {
+      return upper ? "upper" : "lower";
+    }
+  }
+
+  /** The frequency at which a ratio is greatest (Hz). */
+  record Resonance(Pair of, Pair to) implements Compared {
+    @Override
+    public String key() {
+      return "resonance";
+    }
+  }
+
+  /** The frequency at which a ratio is greatest, over the distance of its corners (plain). */
+  record Quality(Pair of, Pair to) implements Compared {
+    @Override
+    public String key() {
+      return "quality";
+    }
+
+    @Override
+    public Optional<Unit> unit() {
+      return Optional.of(Unit.COUNT);
     }
   }
 

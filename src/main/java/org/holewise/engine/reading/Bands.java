@@ -106,7 +106,7 @@ final class Bands {
   }
 
   private Expected around(Forecast forecast, Measure measure, Condition condition) {
-    boolean bends = !bench.circuit(condition).linear();
+    boolean bends = !bench.circuit(condition).linear() || measure.tuned();
     double square = COVERAGE * COVERAGE * shift.variance(uncertainty, forecast);
     double below = square;
     double above = square;

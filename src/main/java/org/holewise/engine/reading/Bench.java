@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.holewise.engine.exercise.Condition;
 import org.holewise.engine.part.Pin;
 import org.holewise.engine.quantity.Parameter;
@@ -14,6 +15,7 @@ import org.holewise.engine.solver.LogicSolver;
 import org.holewise.engine.solver.OperatingPoint;
 import org.holewise.engine.solver.OperatingPointSolver;
 import org.holewise.engine.solver.Outcome;
+import org.holewise.engine.solver.Point;
 import org.holewise.engine.solver.Settled;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  * whatever the order of the questions, for a start near by only shortens the way.
  */
 public final class Bench {
+  /** Part of a deviation by which numbers are moved for a difference. */
+  private static final double STEP = 0.1;
+
   private final Assembly assembly;
   private final @Nullable Bench near;
   private final double[] values;
@@ -35,11 +40,27 @@ public final class Bench {
   /** What a circuit at rest depends on; a generator's frequency is not of it. */
   private record Key(String condition, int after) {}
 
+  /** What is looked at while a clock runs: the current into a pin, or its voltage. */
+  private record Watched(Pin pin, boolean volts) {
+    double number(OperatingPoint point) {
+      return volts ? point.volts(new Point.AtPin(pin)) : point.current(pin);
+    }
+  }
+
+  /**
+   * How often something happens (Hz).
+   *
+   * @param slopes by parameter of the condition's circuit
+   */
+  @SuppressWarnings("ArrayRecordComponent")
+  record Often(double value, double[] slopes) {}
+
   /** A condition's circuit with its logic at rest, and its outcome once somebody asked. */
   private static final class State {
     final Circuit circuit;
     final Optional<Settled> settled;
-    final Map<Pin, Optional<Cycle>> cycles = new LinkedHashMap<>();
+    final Map<Watched, Optional<Cycle>> cycles = new LinkedHashMap<>();
+    double @Nullable [] shares;
     @Nullable Outcome outcome;
 
     State(Circuit circuit, Optional<Settled> settled) {
@@ -181,17 +202,85 @@ public final class Bench {
    * where pulses are counted. A bench that differs in values alone runs as the one it differs from.
    */
   Optional<Cycle> cycle(Condition condition, Pin pin) {
+    return cycle(condition, new Watched(pin, false));
+  }
+
+  private Optional<Cycle> cycle(Condition condition, Watched watched) {
     Optional<Settled> own = settled(condition).filter(settled -> settled.clock().isPresent());
     if (own.isEmpty() || condition.after() > 0) {
       return Optional.empty();
     }
     Optional<Settled> before = near == null ? Optional.empty() : near.settled(condition);
     if (near != null && before.isPresent() && before.get().way() == own.get().way()) {
-      return near.cycle(condition, pin);
+      return near.cycle(condition, watched);
     }
     State state = state(condition);
     return state.cycles.computeIfAbsent(
-        pin, at -> LogicSolver.cycle(state.circuit.undriven(), point -> point.current(at)));
+        watched, at -> LogicSolver.cycle(state.circuit.undriven(), at::number));
+  }
+
+  /**
+   * How often a pin swings by the circuit's own clock; empty where none runs.
+   *
+   * @param leastPeak a swing below this is none (V)
+   */
+  Optional<Often> frequency(Condition condition, Pin pin, double leastPeak) {
+    return cycle(condition, new Watched(pin, true))
+        .map(cycle -> (cycle.most() - cycle.least()) / 2 > leastPeak ? cycle.rises() : 0)
+        .map(rises -> often(condition, rises));
+  }
+
+  private Often often(Condition condition, double rises) {
+    double hertz = rises == 0 ? 0 : rises * clock(circuit(condition)).orElse(0);
+    double[] slopes = new double[circuit(condition).parameters().size()];
+    double[] shares = hertz == 0 ? slopes : shares(condition);
+    for (int k = 0; k < slopes.length && k < shares.length; k++) {
+      slopes[k] = hertz * shares[k];
+    }
+    return new Often(hertz, slopes);
+  }
+
+  private static OptionalDouble clock(Circuit circuit) {
+    return LogicSolver.frequency(circuit.undriven());
+  }
+
+  /**
+   * Slopes of the logarithm of the clock's frequency, by differences. Those of a bench that differs
+   * little are as good, for shares hardly change where values do.
+   */
+  private double[] shares(Condition condition) {
+    if (near != null
+        && near.assembly.differsByEdits(assembly)
+        && near.settled(condition).flatMap(Settled::clock).isPresent()) {
+      return near.shares(condition);
+    }
+    State state = state(condition);
+    double[] known = state.shares;
+    if (known == null) {
+      known = differences(state.circuit);
+      state.shares = known;
+    }
+    return known;
+  }
+
+  private static double[] differences(Circuit circuit) {
+    List<Parameter> parameters = circuit.parameters();
+    double[] slopes = new double[parameters.size()];
+    for (int k = 0; k < slopes.length; k++) {
+      double step = STEP * parameters.get(k).deviation();
+      OptionalDouble above = clock(moved(circuit, k, step));
+      OptionalDouble below = clock(moved(circuit, k, -step));
+      if (step > 0 && above.isPresent() && below.isPresent()) {
+        slopes[k] = StrictMath.log(above.getAsDouble() / below.getAsDouble()) / (2 * step);
+      }
+    }
+    return slopes;
+  }
+
+  private static Circuit moved(Circuit circuit, int k, double by) {
+    double[] values = circuit.values();
+    values[k] += by;
+    return circuit.at(values);
   }
 
   /** How its logic came to rest in a condition; empty where it has none. */

@@ -90,8 +90,8 @@ public final class Instrument {
     if (measure instanceof Measure.Peak peak) {
       return ac.peak(bench, peak, condition);
     }
-    if (measure instanceof Measure.Ratio ratio) {
-      return ac.ratio(bench, ratio, condition);
+    if (measure instanceof Measure.Compared compared) {
+      return ac.compared(bench, compared, condition);
     }
     if (measure instanceof Measure.Frequency frequency) {
       return ac.frequency(bench, frequency, condition);

@@ -70,7 +70,8 @@ public record Taken(Optional<Shown> shown, Optional<Parsed.Why> unreadable, doub
       case "drop" -> Function.DROP;
       case "acvolts" -> Function.ACVOLTS;
       case "peak" -> Function.PEAK;
-      case "frequency" -> Function.FREQUENCY;
+      case "frequency", "corner", "resonance" -> Function.FREQUENCY;
+      case "quality" -> Function.RATIO;
       default -> Function.OHMS;
     };
   }

@@ -97,6 +97,11 @@ public final class Circuit {
     return changed;
   }
 
+  /** The true values of its {@link #parameters()}, a copy (SI). */
+  public double[] values() {
+    return values.clone();
+  }
+
   /** Whether parts of it decide what they drive, so that it has to be settled first. */
   public boolean logical() {
     for (Mounted part : mounted) {

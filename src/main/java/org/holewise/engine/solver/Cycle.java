@@ -5,6 +5,7 @@ package org.holewise.engine.solver;
  * again.
  *
  * @param hertz how often it rises through its middle (Hz)
+ * @param rises how often it does so in one period of the clock
  * @param mean over time
  */
-public record Cycle(double hertz, double least, double most, double mean) {}
+public record Cycle(double hertz, double rises, double least, double most, double mean) {}

@@ -64,7 +64,7 @@ final class CycleRun {
       rises += high.get(k) <= middle && low.get(k) > middle ? 1 : 0;
       before = low.get(k) > middle;
     }
-    double hertz = rises / (high.size() * rhythm.period());
-    return new Cycle(hertz, least, most, sum / high.size());
+    double share = (double) rises / high.size();
+    return new Cycle(share / rhythm.period(), share, least, most, sum / high.size());
   }
 }

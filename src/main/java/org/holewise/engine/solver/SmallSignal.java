@@ -120,6 +120,13 @@ public final class SmallSignal {
     }
   }
 
+  /** The peak of the voltage between two spots, without how it answers to anything. */
+  double peak(int plus, int minus) {
+    return StrictMath.hypot(
+        at(solution, plus, 0) - at(solution, minus, 0),
+        at(solution, plus, n) - at(solution, minus, n));
+  }
+
   /** The voltage between two spots. */
   Phasor volts(int plus, int minus) {
     double[] c = new double[2 * n];

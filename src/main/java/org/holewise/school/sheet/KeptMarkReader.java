@@ -117,10 +117,12 @@ final class KeptMarkReader {
         return Measure.between(kind, at.red(), at.black(), entry.flag("alone"));
       }
     }
-    if (entry.has("ratio")) {
-      Entry ratio = entry.in("ratio");
-      return new Measure.Ratio(
-          pair(ratio, "of"), pair(ratio, "to"), !ratio.text("in").equals("plain"));
+    for (String kind : Measure.COMPARED) {
+      if (entry.has(kind)) {
+        Entry whole = entry.in(kind);
+        String choice = whole.word("in").or(() -> whole.word("end")).orElse("");
+        return Measure.compared(kind, pair(whole, "of"), pair(whole, "to"), choice);
+      }
     }
     return Measure.AT_A_LEAD.stream()
         .flatMap(kind -> pin(entry, kind).map(pin -> Measure.at(kind, pin)).stream())
