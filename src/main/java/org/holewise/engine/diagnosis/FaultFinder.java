@@ -71,11 +71,14 @@ public final class FaultFinder {
           weighed.fault().isEmpty() || hypothesis.slip().isPresent()
               ? base
               : Bench.near(base, hypothesis.assembly());
-      var prediction = new Prediction(hypothesis, bench, instrument, scene.observations());
-      double log = StrictMath.log(weighed.prior()) + prediction.logLikelihood();
-      predictions.add(prediction);
-      logs.add(log);
-      most = Math.max(most, log);
+      List<Bench> ways = ways(bench, scene);
+      for (Bench way : ways) {
+        var prediction = new Prediction(hypothesis, way, instrument, scene.observations());
+        double log = StrictMath.log(weighed.prior() / ways.size()) + prediction.logLikelihood();
+        predictions.add(prediction);
+        logs.add(log);
+        most = Math.max(most, log);
+      }
     }
     double sum = 0;
     for (double log : logs) {
@@ -86,6 +89,12 @@ public final class FaultFinder {
       all.add(new Weighted(predictions.get(i), StrictMath.exp(logs.get(i) - most) / sum));
     }
     return all;
+  }
+
+  /** A bench, and what it may as well be where something on it is anybody's guess. */
+  private static List<Bench> ways(Bench bench, Scene scene) {
+    boolean doubtful = scene.observations().stream().anyMatch(o -> bench.doubtful(o.condition()));
+    return doubtful ? List.of(bench, bench.doubted()) : List.of(bench);
   }
 
   private static List<Group> groups(List<Weighted> all) {

@@ -69,12 +69,12 @@ final class Bands {
   }
 
   /**
-   * What the reading should be; empty where the circuit has no solution. Where outputs are
-   * undefined, anything between what they make it low and high.
+   * What the reading should be; empty where the circuit has no solution. Where something is
+   * anybody's guess, anything between what it makes of the reading low and high.
    */
   Optional<Expected> expected(Measure measure, Condition condition) {
     Optional<Expected> low = once(measure, condition);
-    if (!bench.circuit(condition).doubtful()) {
+    if (!bench.doubtful(condition)) {
       return low;
     }
     var high = new Bands(bench.doubted(), instrument, uncertainty, shift).once(measure, condition);

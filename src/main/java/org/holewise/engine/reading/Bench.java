@@ -31,7 +31,7 @@ public final class Bench {
   private final @Nullable Bench near;
   private final double[] values;
 
-  /** Whether undefined outputs are taken to be high. */
+  /** Whether undefined outputs and unconnected nets are taken to be high. */
   private final boolean doubt;
 
   private final Map<Key, State> states = new LinkedHashMap<>();
@@ -92,8 +92,18 @@ public final class Bench {
     return other;
   }
 
-  /** The same with every undefined output of its logic high instead of low. */
-  Bench doubted() {
+  /**
+   * Whether something in a condition is anybody's guess: an output of logic is undefined, or a gate
+   * hangs on a net that nothing drives. Then {@link #doubted} may as well be true.
+   */
+  public boolean doubtful(Condition condition) {
+    return !doubt
+        && (circuit(condition).doubtful()
+            || point(condition).filter(OperatingPoint::uncontrolled).isPresent());
+  }
+
+  /** The same with all that is anybody's guess high instead of low. */
+  public Bench doubted() {
     var other = new Bench(assembly, this, values, true);
     other.numbers = numbers();
     return other;
@@ -171,7 +181,7 @@ public final class Bench {
 
   private State settled(Circuit circuit, Condition condition) {
     if (!circuit.logical()) {
-      return new State(circuit, Optional.empty());
+      return new State(doubt ? circuit.doubted() : circuit, Optional.empty());
     }
     if (near != null && near.assembly == assembly) {
       Circuit driven = circuit.drivenAs(near.circuit(condition));

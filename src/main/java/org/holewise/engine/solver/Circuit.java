@@ -127,7 +127,7 @@ public final class Circuit {
     return !drives.doubt() && drives.undefined();
   }
 
-  /** The same circuit with undefined outputs high. */
+  /** The same circuit with undefined outputs high and unconnected nets at the top of the supply. */
   public Circuit doubted() {
     return driving(drives.doubting(true));
   }

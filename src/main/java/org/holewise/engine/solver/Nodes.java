@@ -4,8 +4,9 @@ import java.util.Arrays;
 
 /**
  * Which spots are one node, and the rule for what is not connected: a node with a net on it that no
- * DC path joins to the reference gets 1 GΩ to it. Joins make nodes; resistances, sources and the
- * terminals of devices are DC paths.
+ * DC path joins to the reference gets 1 GΩ to it, or to the top of the supply where that is asked
+ * for to see what hangs on it. Joins make nodes; resistances, sources and the terminals of devices
+ * are DC paths.
  */
 final class Nodes {
   /** From a floating net to the reference (S); the project's law. */
@@ -40,7 +41,7 @@ final class Nodes {
     node = new int[spots.count];
     count = number(spots, elements);
     resistances = elements.resistances.size();
-    shunt(spots, elements);
+    shunt(circuit, spots, elements);
   }
 
   private void connect(Elements elements) {
@@ -125,7 +126,7 @@ final class Nodes {
   }
 
   /** In the order of the nodes, so that the order of the nets makes no difference. */
-  private void shunt(Spots spots, Elements elements) {
+  private void shunt(Circuit circuit, Spots spots, Elements elements) {
     int[] net = new int[count];
     Arrays.fill(net, NONE);
     for (int spot = 0; spot < spots.count; spot++) {
@@ -133,11 +134,18 @@ final class Nodes {
         net[node[spot]] = metal.of(spot);
       }
     }
+    int far = circuit.drives.doubt() ? summit(circuit, spots) : reference;
     for (int root : net) {
       if (root >= 0) {
-        elements.resistances.add(new Elements.Resistance(root, reference, FLOATING, -1));
+        elements.resistances.add(new Elements.Resistance(root, far, FLOATING, -1));
       }
     }
+  }
+
+  /** The top of the supply; the reference where it is not connected itself. */
+  private int summit(Circuit circuit, Spots spots) {
+    int top = circuit.plan.summit().map(pin -> spots.pin(circuit.plan.pin(pin))).orElse(NONE);
+    return floating(top) ? reference : metal.of(top);
   }
 
   /** Number of a spot's node, {@link #NONE} where its voltage is zero without solving. */

@@ -106,6 +106,18 @@ public final class OperatingPoint implements Outcome {
     return nodes.floating(spots.at(point));
   }
 
+  /** Whether a terminal that draws nothing, such as a gate, is on a net that nothing drives. */
+  public boolean uncontrolled() {
+    for (Elements.Law law : elements.laws) {
+      for (int t = 0; t < law.spots.length; t++) {
+        if (!law.device.draws(t) && nodes.floating(law.spots[t])) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   /**
    * What the sources of {@link Edit.Source} deliver out of their plus, in the order of the edits
    * (A).

@@ -82,6 +82,19 @@ record Plan(
     return parts.stream().filter(part -> part.kind().source()).findFirst().map(Plan::minus);
   }
 
+  /** The plus pin of the first source; empty where there is none. */
+  Optional<Pin> summit() {
+    return parts.stream()
+        .filter(part -> part.kind().source())
+        .findFirst()
+        .map(
+            source ->
+                source.pins().stream()
+                    .filter(pin -> pin.name().equals("+"))
+                    .findFirst()
+                    .orElse(source.pins().get(0)));
+  }
+
   private static Pin minus(Part source) {
     List<Pin> pins = source.pins();
     return pins.stream()

@@ -177,4 +177,32 @@ class BandsTest {
     assertThat(parameters).extracting(Parameter::name).contains("B1.volts", "R1.ohms");
     assertThat(amplifier().readings()).extracting(Reading::id).doesNotHaveDuplicates();
   }
+
+  /** Common practice: a gate that nothing drives may take any voltage, and switch or not. */
+  @Test
+  void whatHangsOnAGateThatNothingDrivesMayBeAnything() {
+    Expected undriven = drain(false).wanted().orElseThrow();
+    assertThat(undriven.low()).isLessThan(0.2);
+    assertThat(undriven.high()).isGreaterThan(4.8);
+    assertThat(undriven.worstLow()).isLessThan(0.2);
+    assertThat(undriven.worstHigh()).isGreaterThan(4.8);
+    Expected driven = drain(true).wanted().orElseThrow();
+    assertThat(driven.high()).isLessThan(0.5);
+  }
+
+  private static Judged drain(boolean driven) {
+    ExerciseDraft draft =
+        new ExerciseDraft()
+            .part("B1", "battery", "volts", 5)
+            .part("R1", "resistor", "ohms", 1e3)
+            .part("M1", "nmos", "threshold", 1.5, "k", 0.1)
+            .net("supply", driven ? "B1.+ R1.1 M1.g" : "B1.+ R1.1")
+            .net("drain", "R1.2 M1.d")
+            .net("return", "M1.s B1.-");
+    Exercise exercise =
+        (driven ? draft : draft.net("gate", "M1.g"))
+            .reading("drain", volts("M1.d", "M1.s"))
+            .exercise();
+    return judged(exercise, Map.of(), "drain");
+  }
 }
