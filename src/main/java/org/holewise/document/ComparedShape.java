@@ -49,7 +49,7 @@ final class ComparedShape {
     return choices.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            Member.optional(field(key), new ChoiceShape(choices), SAYS.get(key))
+            Member.optional(field(key), new ChoiceShape(choices), SAYS.getOrDefault(key, ""))
                 .otherwise(choices.get(0)));
   }
 

@@ -86,7 +86,7 @@ record Measures(
 
     static Comparison of(String key, TextShape<Probe> probe) {
       var shape = new ComparedShape(key, probe);
-      return new Comparison(shape, Member.optional(key, shape.whole, SAYS.get(key)));
+      return new Comparison(shape, Member.optional(key, shape.whole, SAYS.getOrDefault(key, "")));
     }
 
     Optional<Measure> measure(Values values, Optional<Probe> ground) {
