@@ -128,7 +128,7 @@ class StudentPagesBrowserIT extends StudentBrowser {
     lesson = new Lesson(school, HintStep.PLACE, true);
     sceneOf(lesson.at(1, lesson.wren));
     var page = opened(comeIn(page(PHONE, ColorScheme.LIGHT), lesson.wren));
-    assertThat(page.locator("#build .primary")).hasText("Ready to switch on?");
+    assertThat(page.locator("#build .primary")).hasText("Ask to switch on");
     BenchForm.on(wren, path).typeLayout().sendTo(path + "/gate");
     opened(page);
     assertThat(page.locator("#gate")).containsText("Your teacher looks first");
