@@ -13,7 +13,7 @@ import org.holewise.school.sheet.StudentSheet;
  * One hand-in as its students see it.
  *
  * @param sheet what its mark says as far as the hints go; empty while it is being marked
- * @param ask the reading to take next, while the session is open
+ * @param ask the reading to take next, while the session is open and its results are not out
  * @param waits whether an answer is still being marked
  * @param typed the answer that was refused, {@code refused} why
  * @param decided what a teacher decided about the marks, once they are released

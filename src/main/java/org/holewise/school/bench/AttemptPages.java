@@ -63,7 +63,7 @@ class AttemptPages {
             record.build(),
             sheet.map(StudentSheet::highlight).orElse(Highlight.NONE)),
         sheet,
-        sheet.flatMap(StudentSheet::next).filter(next -> session.isOpen()),
+        sheet.flatMap(StudentSheet::next).filter(next -> session.isOpen() && !released),
         given.stream().map(Answer::line).toList(),
         session.isOpen(),
         released,

@@ -85,7 +85,7 @@ class BenchPages {
         new Line(String.join("\n", answered.lines().left()), answered.lines().problems()),
         key,
         board(place, draft, power, whole),
-        DraftNotes.of(draft, exercise),
+        DraftNotes.of(draft, exercise, labels),
         power,
         attempts.of(place.bench(), place.session()),
         help.waitsSince(place.bench()).map(moments::of),

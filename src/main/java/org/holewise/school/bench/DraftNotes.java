@@ -11,7 +11,7 @@ final class DraftNotes {
 
   private DraftNotes() {}
 
-  static List<Note> of(Draft draft, Exercise exercise) {
+  static List<Note> of(Draft draft, Exercise exercise, PinLabels labels) {
     return TypedBuild.read(draft.lines(), exercise).odd().stream()
         .map(
             odd ->
@@ -19,7 +19,10 @@ final class DraftNotes {
                     .nameOf(odd.line())
                     .map(
                         name ->
-                            new Note(EntryFields.firstField(name, exercise), name.id(), odd.text()))
+                            new Note(
+                                EntryFields.firstField(name, exercise),
+                                labels.title(name),
+                                odd.text()))
                     .orElse(new Note("", "", odd.text())))
         .toList();
   }

@@ -98,7 +98,8 @@ record EntryFields(
     problems.forEach(
         (name, problem) ->
             EntryName.read(name, exercise)
-                .ifPresent(n -> notes.add(new Note(firstField(n, exercise), title(n), problem))));
+                .ifPresent(
+                    n -> notes.add(new Note(firstField(n, exercise), labels.title(n), problem))));
     return notes;
   }
 
@@ -117,17 +118,13 @@ record EntryFields(
             field ->
                 new Note(
                     fieldName(entry.name(), field),
-                    title(entry.name()),
+                    labels.title(entry.name()),
                     labels.tooLong(SentEntry.longest(entry.name(), field))))
         .toList();
   }
 
   private static String fieldName(EntryName name, String part) {
     return part.isEmpty() ? name.toString() : name + ":" + part;
-  }
-
-  String title(EntryName name) {
-    return name.isMadeUp() ? labels.madeUp(name) : name.id();
   }
 
   private PartFields part(Part part) {

@@ -26,9 +26,9 @@ class PinLabels {
     return say("student.long", "", longest);
   }
 
-  /** A word for an entry without a name of its own. */
-  String madeUp(EntryName name) {
-    return say("student.entry." + name.kind().word(), "");
+  /** What an entry is called: an id that a page made up says nothing to anybody. */
+  String title(EntryName name) {
+    return name.isMadeUp() ? say("student.entry." + name.kind().word(), "") : name.id();
   }
 
   private String say(String key, String otherwise, Object... parts) {

@@ -43,7 +43,15 @@ public record Readout(
         same ? "" : built,
         state(judged.verdict()),
         word(judged.verdict()),
-        judged.text());
+        advice(judged));
+  }
+
+  /** What to do about it, unless that only says the verdict again. */
+  static String advice(Judgement judged) {
+    return switch (judged.verdict()) {
+      case MISSING, OUTSIDE -> "";
+      case WITHIN, UNUSUAL, OVER_RANGE, UNREADABLE -> judged.text();
+    };
   }
 
   /** The word for a verdict. */

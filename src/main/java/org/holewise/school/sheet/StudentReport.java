@@ -87,7 +87,7 @@ final class StudentReport {
         report.typed(read),
         Readout.state(read.verdict()),
         Readout.word(read.verdict()),
-        read.text());
+        Readout.advice(read));
   }
 
   private Optional<Reading> reading(String id) {

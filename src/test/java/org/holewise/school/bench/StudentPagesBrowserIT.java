@@ -4,8 +4,10 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.holewise.running.RunningSchool;
@@ -94,6 +96,7 @@ class StudentPagesBrowserIT extends StudentBrowser {
     school
         .part(HandIns.class)
         .handIn(lesson.wren, lesson.session(), bench, request, "R1 b10 b14\n");
+    page.route(Pattern.compile("/attempts/2$"), StudentPagesBrowserIT::holdStill);
     page.navigate(school.at(path + "/attempts/2").toString());
     isForAll(page, "marking");
     lesson.sessions().close(lesson.teacher, lesson.session().id());
@@ -128,7 +131,7 @@ class StudentPagesBrowserIT extends StudentBrowser {
     lesson = new Lesson(school, HintStep.PLACE, true);
     sceneOf(lesson.at(1, lesson.wren));
     var page = opened(comeIn(page(PHONE, ColorScheme.LIGHT), lesson.wren));
-    assertThat(page.locator("#build .primary")).hasText("Ready to switch on?");
+    assertThat(page.locator("#build .primary")).hasText("Ask to switch on");
     BenchForm.on(wren, path).typeLayout().sendTo(path + "/gate");
     opened(page);
     assertThat(page.locator("#gate")).containsText("Your teacher looks first");
@@ -148,6 +151,14 @@ class StudentPagesBrowserIT extends StudentBrowser {
             .type("reading:supply", "5.00 V", "reading:current", "0 mA", "reading:moon", "dark")
             .sendTo(path + "/hand-ins");
     return Visitor.target(answer);
+  }
+
+  /** Without the header by which a page loads itself again while it is looked at. */
+  private static void holdStill(Route route) {
+    var answer = route.fetch();
+    var headers = new HashMap<>(answer.headers());
+    headers.remove("refresh");
+    route.fulfill(new Route.FulfillOptions().setResponse(answer).setHeaders(headers));
   }
 
   private static void isForAll(Page page, String name) {

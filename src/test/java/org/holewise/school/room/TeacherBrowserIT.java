@@ -154,7 +154,7 @@ class TeacherBrowserIT extends Browser {
   private static void seesWhatWasNotHandedIn(Page page) {
     link(page, "The room, " + CLASS);
     page.locator("#bench-11").click();
-    assertThat(page.locator("main")).containsText("They ask for help");
+    assertThat(page.locator("main")).containsText("They asked for help");
     looksRight(page, "bench-asks");
     button(page, "Help is given").click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("has ended");
