@@ -136,6 +136,7 @@ final class MarkShape {
   private static List<Member<?>> what() {
     return List.of(
         may("value", NUMBER, "What a part probably is (SI)."),
+        may("unit", TEXT, "The unit of value; Ω where left out."),
         may("how", TEXT, "How a part is dead: open or short."),
         may("order", list(TEXT), "What each pin really is, in the order of the pins."));
   }

@@ -6,6 +6,7 @@ import org.holewise.engine.board.Hole;
 import org.holewise.engine.board.Link;
 import org.holewise.engine.diagnosis.Place;
 import org.holewise.engine.diagnosis.Suspect;
+import org.holewise.engine.quantity.Unit;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -42,6 +43,9 @@ final class PlaceEntries {
   private static void value(ObjectNode entry, Suspect.Guess guess) {
     if (Double.isFinite(guess.value())) {
       entry.put("value", Numbers.six(guess.value()));
+      if (guess.unit() != Unit.OHM) {
+        entry.put("unit", guess.unit().symbol());
+      }
     }
     if (guess.kind().equals("swapped-pins")) {
       var order = entry.putArray("order");

@@ -15,7 +15,6 @@ import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.marking.Caution;
 import org.holewise.engine.quantity.Display;
 import org.holewise.engine.quantity.Parsed;
-import org.holewise.engine.quantity.Unit;
 import org.holewise.engine.reading.Judged;
 import org.holewise.engine.reading.Verdict;
 import org.holewise.engine.wiring.Repair;
@@ -90,7 +89,7 @@ public final class Texts {
       return messages.say(key + "." + guess.how(), place);
     }
     if (forTeacher && Double.isFinite(guess.value()) && messages.has(key + ".about")) {
-      return messages.say(key + ".about", place, Display.value(guess.value(), Unit.OHM));
+      return messages.say(key + ".about", place, Display.value(guess.value(), guess.unit()));
     }
     return said("suspect.other", key, place, guess.holes());
   }

@@ -126,6 +126,7 @@ public final class FaultFinder {
               hypothesis.kind(),
               hypothesis.holes(),
               hypothesis.said().value(),
+              hypothesis.said().unit(),
               hypothesis.said().how(),
               member.probability()),
           (first, more) ->
@@ -133,6 +134,7 @@ public final class FaultFinder {
                   first.kind(),
                   first.holes(),
                   first.value(),
+                  first.unit(),
                   first.how(),
                   first.probability() + more.probability()));
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.holewise.engine.board.Hole;
 import org.holewise.engine.diagnosis.Priors.Family;
+import org.holewise.engine.quantity.Unit;
 import org.holewise.engine.reading.Assembly;
 
 /**
@@ -29,8 +30,8 @@ record Hypothesis(
     Optional<Vague> vague) {
 
   /** What the part really is (SI), NaN where that is not the point; and how it is so. */
-  record Said(double value, String how) {
-    static final Said NOTHING = new Said(Double.NaN, "");
+  record Said(double value, Unit unit, String how) {
+    static final Said NOTHING = new Said(Double.NaN, Unit.OHM, "");
   }
 
   /** A reading by id, taken with the leads exchanged or wrong for another reason. */
@@ -58,12 +59,12 @@ record Hypothesis(
         Optional.empty());
   }
 
-  Hypothesis valued(double si) {
-    return with(new Said(si, said.how()), slip, vague);
+  Hypothesis valued(double si, Unit unit) {
+    return with(new Said(si, unit, said.how()), slip, vague);
   }
 
   Hypothesis how(String how) {
-    return with(new Said(said.value(), how), slip, vague);
+    return with(new Said(said.value(), said.unit(), how), slip, vague);
   }
 
   Hypothesis vague(String parameter, double deviation) {

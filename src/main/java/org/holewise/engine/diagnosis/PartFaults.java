@@ -17,6 +17,7 @@ import org.holewise.engine.quantity.CodedResistor;
 import org.holewise.engine.quantity.ColourCode;
 import org.holewise.engine.quantity.ColourReading;
 import org.holewise.engine.quantity.Series;
+import org.holewise.engine.quantity.Unit;
 
 /** Parts that are not what the record says: another value, or the wrong way round. */
 final class PartFaults {
@@ -29,10 +30,26 @@ final class PartFaults {
   /** Of a large kit the values nearest by ratio: those are the ones that are mistaken. */
   private static final int MOST_FROM_KIT = 8;
 
-  private static final List<String> TRANSISTORS = List.of("npn", "pnp");
+  /** What a kind's value is called and measured in; a thermistor's or a sensor's is looser. */
+  private record Valued(String field, Unit unit) {}
+
+  private static final Map<String, Valued> VALUED =
+      Map.of(
+          "resistor", new Valued("ohms", Unit.OHM),
+          "potentiometer", new Valued("ohms", Unit.OHM),
+          "capacitor", new Valued("farads", Unit.FARAD),
+          "electrolytic", new Valued("farads", Unit.FARAD),
+          "inductor", new Valued("henries", Unit.HENRY));
+
+  private static final Set<String> TRANSISTORS = Set.of("npn", "pnp", "nmos", "pmos");
+
+  private static final String POTENTIOMETER = "potentiometer";
 
   /** Other orders of three leads; first the one of a case turned round. */
   private static final int[][] ORDERS = {{2, 1, 0}, {1, 0, 2}, {0, 2, 1}, {1, 2, 0}, {2, 0, 1}};
+
+  /** A wiper taken for an end. */
+  private static final int[][] WIPER_ORDERS = {ORDERS[1], ORDERS[2]};
 
   /** How much likelier a case is turned round than its leads mixed otherwise. */
   private static final double TURNED = 3;
@@ -42,12 +59,13 @@ final class PartFaults {
   static List<Hypothesis> wrongValue(Scene scene) {
     var all = new ArrayList<Hypothesis>();
     for (Part part : scene.exercise().parts()) {
-      if (!part.kind().name().equals("resistor")) {
+      Valued valued = VALUED.get(part.kind().name());
+      if (valued == null) {
         continue;
       }
-      values(scene, part)
+      values(scene, part, valued.field())
           .forEach(
-              (ohms, share) ->
+              (si, share) ->
                   all.add(
                       Hypothesis.of(
                               Family.WRONG_VALUE,
@@ -55,27 +73,29 @@ final class PartFaults {
                               "wrong-value",
                               share,
                               holes(scene, part),
-                              scene.record().changed(part.ref(), "ohms", ohms))
-                          .valued(ohms)));
+                              scene.record().changed(part.ref(), valued.field(), si))
+                          .valued(si, valued.unit())));
     }
     return all;
   }
 
   /** Values the part may really have, with their shares. */
-  private static Map<Double, Double> values(Scene scene, Part part) {
-    double ohms = scene.record().value(part.ref(), "ohms");
+  private static Map<Double, Double> values(Scene scene, Part part, String field) {
+    double value = scene.record().value(part.ref(), field);
     Map<Double, Double> values = new LinkedHashMap<>();
-    kit(scene).stream()
-        .filter(other -> other != ohms)
-        .sorted(Comparator.comparingDouble(other -> Math.abs(StrictMath.log(other / ohms))))
+    kit(scene, part, field).stream()
+        .filter(other -> other != value)
+        .sorted(Comparator.comparingDouble(other -> Math.abs(StrictMath.log(other / value))))
         .limit(MOST_FROM_KIT)
         .forEach(other -> values.put(other, FROM_KIT));
     for (double[] decade : DECADES) {
-      values.putIfAbsent(preferred(ohms * decade[0]), decade[1]);
+      values.putIfAbsent(preferred(value * decade[0]), decade[1]);
     }
-    backwards(ohms, part.number("tolerance"))
-        .ifPresent(backwards -> values.putIfAbsent(backwards, 1.0));
-    values.keySet().removeIf(value -> Math.abs(value / ohms - 1) < 1e-6);
+    if (part.kind().name().equals("resistor")) {
+      backwards(value, part.number("tolerance"))
+          .ifPresent(backwards -> values.putIfAbsent(backwards, 1.0));
+    }
+    values.keySet().removeIf(other -> Math.abs(other / value - 1) < 1e-6);
     return values;
   }
 
@@ -96,11 +116,12 @@ final class PartFaults {
         : Math.abs(near / ohms - 1) < 1e-9 ? near : ohms;
   }
 
-  private static Set<Double> kit(Scene scene) {
+  /** Values of all parts of one kind. */
+  private static Set<Double> kit(Scene scene, Part like, String field) {
     Set<Double> values = new LinkedHashSet<>();
     for (Part part : scene.exercise().parts()) {
-      if (part.kind().name().equals("resistor")) {
-        values.add(part.number("ohms"));
+      if (part.kind() == like.kind()) {
+        values.add(part.number(field));
       }
     }
     return values;
@@ -129,15 +150,15 @@ final class PartFaults {
     return all;
   }
 
-  /** Transistors whose leads are taken for one another: makers differ in their order. */
+  /**
+   * Transistors whose leads are taken for one another, for makers differ in their order, and
+   * potentiometers whose wiper is.
+   */
   static List<Hypothesis> swappedPins(Scene scene) {
     var all = new ArrayList<Hypothesis>();
     for (Part part : scene.exercise().parts()) {
       List<Pin> pins = part.pins();
-      if (!TRANSISTORS.contains(part.kind().name())) {
-        continue;
-      }
-      for (int[] order : ORDERS) {
+      for (int[] order : orders(part)) {
         Map<Pin, Pin> really = new LinkedHashMap<>();
         var how = new StringJoiner(" ");
         for (int i = 0; i < order.length; i++) {
@@ -156,6 +177,13 @@ final class PartFaults {
       }
     }
     return all;
+  }
+
+  private static int[][] orders(Part part) {
+    String kind = part.kind().name();
+    return TRANSISTORS.contains(kind)
+        ? ORDERS
+        : kind.equals(POTENTIOMETER) ? WIPER_ORDERS : new int[0][];
   }
 
   static List<Hole> holes(Scene scene, Part part) {

@@ -137,8 +137,14 @@ final class Prediction {
       y.set(i, 0, surprises.get(i));
     }
     var cholesky = LinearSolverFactory_DDRM.chol(n);
-    if (!cholesky.setA(covariance)) {
-      throw new IllegalStateException("covariance is not positive: " + covariance);
+    if (!cholesky.setA(covariance.copy())) {
+      // Slopes so steep that what they share is lost in rounding: each reading counts for itself.
+      for (int i = 0; i < n; i++) {
+        for (int j = 0; j < n; j++) {
+          covariance.set(i, j, i == j ? covariance.get(i, i) : 0);
+        }
+      }
+      cholesky.setA(covariance);
     }
     weighted = new DMatrixRMaj(n, 1);
     cholesky.solve(y, weighted);

@@ -76,11 +76,15 @@ final class Cautions {
     return most;
   }
 
-  /** Whether a source's current limit holds its voltage down to almost nothing. */
+  /**
+   * Whether a source's current limit holds its voltage down to almost nothing. What swings may well
+   * be nothing on the average.
+   */
   private static boolean collapsed(Part source, OperatingPoint point) {
     double volts = source.fields().number("volts", 0);
     List<Pin> pins = source.pins();
     return volts > 0
+        && !source.kind().swings()
         && pins.size() == 2
         && Math.abs(point.volts(new Point.AtPin(pins.get(0)), new Point.AtPin(pins.get(1))))
             < COLLAPSED * volts;

@@ -7,6 +7,7 @@ import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.part.Pin;
 import org.holewise.engine.solver.Edit;
 import org.holewise.engine.solver.OperatingPoint;
+import org.holewise.engine.solver.Phasor;
 import org.holewise.engine.solver.Point;
 import org.holewise.engine.solver.SmallSignal.Tone;
 
@@ -58,7 +59,7 @@ final class AcInstrument {
       return sweep.resonance();
     }
     return compared instanceof Measure.Ratio ratio
-        ? Optional.of(sweep.ratio(condition.hertz(), ratio.decibel()))
+        ? sweep.ratio(condition.hertz(), ratio.decibel())
         : sweep.quality();
   }
 
@@ -83,7 +84,8 @@ final class AcInstrument {
     double most = LEAST_PEAK;
     double hertz = 0;
     for (Tone tone : point.tones(condition.hertz())) {
-      double peak = point.peak(pin, point.circuit().reference(), tone, set);
+      double peak =
+          point.swing(pin, point.circuit().reference(), tone, set).map(Phasor::size).orElse(0.0);
       hertz = peak > most ? tone.hertz() : hertz;
       most = Math.max(most, peak);
     }
@@ -99,6 +101,6 @@ final class AcInstrument {
     double ohms = meter.range(function, 0).ohms();
     return bench
         .point(condition, List.of(new Edit.Across(plus, minus, ohms)))
-        .map(point -> new Swing(point, plus, minus));
+        .map(point -> Swing.of(point, plus, minus));
   }
 }

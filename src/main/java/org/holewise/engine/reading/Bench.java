@@ -60,6 +60,7 @@ public final class Bench {
     final Circuit circuit;
     final Optional<Settled> settled;
     final Map<Watched, Optional<Cycle>> cycles = new LinkedHashMap<>();
+    final Map<List<Edit>, Optional<OperatingPoint>> metered = new LinkedHashMap<>();
     double @Nullable [] shares;
     @Nullable Outcome outcome;
 
@@ -159,6 +160,16 @@ public final class Bench {
 
   /** The operating point with meters connected. */
   Optional<OperatingPoint> point(Condition condition, List<Edit> meters) {
+    Map<List<Edit>, Optional<OperatingPoint>> known = state(condition).metered;
+    Optional<OperatingPoint> point = known.get(meters);
+    if (point == null) {
+      point = metered(condition, meters);
+      known.put(meters, point);
+    }
+    return point;
+  }
+
+  private Optional<OperatingPoint> metered(Condition condition, List<Edit> meters) {
     return outcome(condition) instanceof OperatingPoint start
             && OperatingPointSolver.solve(circuit(condition).with(meters), start)
                 instanceof OperatingPoint point
@@ -220,8 +231,7 @@ public final class Bench {
     if (own.isEmpty() || condition.after() > 0) {
       return Optional.empty();
     }
-    Optional<Settled> before = near == null ? Optional.empty() : near.settled(condition);
-    if (near != null && before.isPresent() && before.get().way() == own.get().way()) {
+    if (near != null && near.assembly == assembly) {
       return near.cycle(condition, watched);
     }
     State state = state(condition);
@@ -278,9 +288,12 @@ public final class Bench {
     double[] slopes = new double[parameters.size()];
     for (int k = 0; k < slopes.length; k++) {
       double step = STEP * parameters.get(k).deviation();
+      if (step == 0) {
+        continue;
+      }
       OptionalDouble above = clock(moved(circuit, k, step));
       OptionalDouble below = clock(moved(circuit, k, -step));
-      if (step > 0 && above.isPresent() && below.isPresent()) {
+      if (above.isPresent() && below.isPresent()) {
         slopes[k] = StrictMath.log(above.getAsDouble() / below.getAsDouble()) / (2 * step);
       }
     }

@@ -43,10 +43,14 @@ final class Sweep {
   private final Swing to;
   private final Meter meter;
 
+  /** A count of the meter (V). */
+  private final double least;
+
   Sweep(Swing of, Swing to, Meter meter) {
     this.of = of;
     this.to = to;
     this.meter = meter;
+    least = meter.resolution(Function.ACVOLTS, 0);
   }
 
   /** A frequency and the ratio there, plain. */
@@ -62,23 +66,27 @@ final class Sweep {
     return spots;
   }
 
-  /** The ratio at one frequency. */
-  Forecast ratio(OptionalDouble hertz, boolean decibel) {
+  /**
+   * The ratio at one frequency. What is less than a count of the meter is read as one; a ratio to
+   * that is none.
+   */
+  Optional<Forecast> ratio(OptionalDouble hertz, boolean decibel) {
     Swing.Size above = of.size(hertz);
     Swing.Size below = to.size(hertz);
-    double plain = above.value() / below.value();
-    double scale = decibel ? DECIBELS : plain;
-    double[] slopes = new double[of.parameters()];
-    if (Double.isFinite(plain) && plain > 0) {
-      slopes = scaled(shares(above, below), scale);
+    if (!(below.value() > least)) {
+      return Optional.empty();
     }
-    return new Forecast(
-        Forecast.Sort.AMOUNT,
-        decibel ? Function.DECIBELS : Function.RATIO,
-        decibel ? DECIBELS * StrictMath.log(plain) : plain,
-        slopes,
-        floating(),
-        plain > 0 ? scale * unsure(above.value(), below.value()) : 0);
+    boolean seen = above.value() > least;
+    double plain = Math.max(above.value(), least) / below.value();
+    double scale = decibel ? DECIBELS : plain;
+    return Optional.of(
+        new Forecast(
+            Forecast.Sort.AMOUNT,
+            decibel ? Function.DECIBELS : Function.RATIO,
+            decibel ? DECIBELS * StrictMath.log(plain) : plain,
+            seen ? scaled(shares(above, below), scale) : new double[of.parameters()],
+            floating(),
+            scale * unsure(Math.max(above.value(), least), below.value())));
   }
 
   /** Where half the power of the greatest is left; empty where that is nowhere in reach. */
@@ -193,7 +201,7 @@ final class Sweep {
     return Optional.of(new Found(place, slopes, unsure));
   }
 
-  /** Where the ratio is greatest; empty where nothing swings. */
+  /** Where the ratio is greatest; empty where nothing swings by a count of the meter. */
   private OptionalDouble best() {
     int best = -1;
     double most = Double.NEGATIVE_INFINITY;
@@ -204,7 +212,7 @@ final class Sweep {
         best = k;
       }
     }
-    return best < 0
+    return best < 0 || of.rms(StrictMath.exp(place(best))) < least
         ? OptionalDouble.empty()
         : OptionalDouble.of(
             greatest(place(Math.max(best - 1, 0)), place(Math.min(best + 1, PLACES))));
@@ -239,10 +247,11 @@ final class Sweep {
     return LEAST + (MOST - LEAST) * k / PLACES;
   }
 
-  /** Logarithm of the ratio at a place. */
+  /** Logarithm of the ratio at a place; that of nothing where a ratio to nothing is asked for. */
   private double log(double place) {
     double hertz = StrictMath.exp(place);
-    return StrictMath.log(of.rms(hertz) / to.rms(hertz));
+    double below = to.rms(hertz);
+    return below > least ? StrictMath.log(of.rms(hertz) / below) : Double.NEGATIVE_INFINITY;
   }
 
   private double[] shares(double place) {

@@ -1,14 +1,20 @@
 package org.holewise.engine.reading;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.holewise.engine.solver.OperatingPoint;
 import org.holewise.engine.solver.Phasor;
 import org.holewise.engine.solver.Point;
 import org.holewise.engine.solver.SmallSignal.Tone;
+import org.holewise.engine.solver.Transfer;
 
 /** What swings between two points about an operating point, the instrument across them. */
-record Swing(OperatingPoint point, Point plus, Point minus) {
+record Swing(OperatingPoint point, Point plus, Point minus, List<Transfer> transfers) {
+
+  static Swing of(OperatingPoint point, Point plus, Point minus) {
+    return new Swing(point, plus, minus, point.transfers(plus, minus));
+  }
 
   /** A swinging voltage as one number, with its slopes. */
   @SuppressWarnings("ArrayRecordComponent")
@@ -50,8 +56,8 @@ record Swing(OperatingPoint point, Point plus, Point minus) {
   /** {@link #size} without its slopes, in much less time (V). */
   double rms(double hertz) {
     double square = 0;
-    for (Tone tone : point.tones(OptionalDouble.of(hertz))) {
-      double rms = tone.wave().rms() * point.peak(plus, minus, tone, true);
+    for (Transfer transfer : transfers) {
+      double rms = transfer.wave().rms() * transfer.peak(hertz);
       square += rms * rms;
     }
     return Math.sqrt(square);

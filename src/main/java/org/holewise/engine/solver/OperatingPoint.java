@@ -151,17 +151,24 @@ public final class OperatingPoint implements Outcome {
    * @param set whether the generators are set to the tone's frequency, whatever their own
    */
   public Optional<Phasor> swing(Point plus, Point minus, SmallSignal.Tone tone, boolean set) {
-    return small(tone, set).map(signal -> signal.volts(spots.at(plus), spots.at(minus)));
-  }
-
-  /** The peak of the same (V), in much less time; 0 where the equations are singular. */
-  public double peak(Point plus, Point minus, SmallSignal.Tone tone, boolean set) {
-    return small(tone, set).map(signal -> signal.peak(spots.at(plus), spots.at(minus))).orElse(0.0);
-  }
-
-  private Optional<SmallSignal> small(SmallSignal.Tone tone, boolean set) {
     var plain = new Equations(elements, nodes);
-    return SmallSignal.of(plain, x, adjoint, tone, set, circuit.values.length);
+    return SmallSignal.of(plain, x, adjoint, tone, set, circuit.values.length)
+        .map(signal -> signal.volts(spots.at(plus), spots.at(minus)));
+  }
+
+  /** The same over the frequency of all generators, one for each wave, without slopes. */
+  public List<Transfer> transfers(Point plus, Point minus) {
+    var plain = new Equations(elements, nodes);
+    plain.assemble(x);
+    var factors = new Factors(plain.n);
+    if (!factors.of(plain.matrix)) {
+      return List.of();
+    }
+    return SmallSignal.tones(elements).stream()
+        .map(SmallSignal.Tone::wave)
+        .distinct()
+        .map(wave -> SmallSignal.transfer(plain, factors, wave, spots.at(plus), spots.at(minus)))
+        .toList();
   }
 
   /** The current into a part at a pin and how it answers to small changes. */

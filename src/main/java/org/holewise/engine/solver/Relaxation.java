@@ -18,7 +18,14 @@ import org.holewise.engine.part.Level;
 final class Relaxation {
   private static final int MOST_TURNS = 16;
   private static final int HALVINGS = 44;
-  private static final int PIECES = 8;
+
+  /** How closely a turn is found (share of the supply). */
+  private static final double CLOSE = 1e-10;
+
+  /** Bend of a current below which a stretch is one piece (share of it), and halvings at most. */
+  private static final double STRAIGHT = 1e-5;
+
+  private static final int MOST_DEPTH = 4;
 
   /** How closely a voltage must come again to be the same (share of the supply). */
   private static final double AGAIN = 1e-6;
@@ -106,30 +113,119 @@ final class Relaxation {
     Outcome outcome =
         near.map(start -> OperatingPointSolver.solve(held, start))
             .orElseGet(() -> OperatingPointSolver.solve(held));
-    return outcome instanceof OperatingPoint point ? Optional.of(point) : Optional.empty();
+    if (outcome instanceof OperatingPoint point) {
+      near = Optional.of(point);
+      return near;
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The circuit with the capacitor at one voltage: what charges it (A), what the inputs of the
+   * logic at it see, and whether it is over there: nothing charges it further, or an input reads
+   * another level than it did.
+   */
+  private record Look(
+      double volts, double amps, double[] inputs, double supply, boolean[] undriven, boolean over) {
+
+    /** As if everything went in proportion from here to there. */
+    Look toward(Look there, double share, Relaxation relaxation, double way) {
+      double[] between = inputs.clone();
+      for (int k = 0; k < between.length; k++) {
+        between[k] += share * (there.inputs[k] - inputs[k]);
+      }
+      return relaxation.look(
+          volts + share * (there.volts - volts),
+          amps + share * (there.amps - amps),
+          between,
+          supply + share * (there.supply - supply),
+          undriven,
+          way);
+    }
+  }
+
+  private Look look(
+      double volts, double amps, double[] inputs, double supply, boolean[] undriven, double way) {
+    boolean over = !(amps * way > 0) || turned(inputs, supply, undriven);
+    return new Look(volts, amps, inputs, supply, undriven, over);
+  }
+
+  /** Empty where there the circuit has no solution. */
+  private Optional<Look> look(double volts, double way) {
+    return point(volts)
+        .map(
+            point -> {
+              LogicSenses senses = LogicSenses.of(point.circuit(), point);
+              return look(
+                  volts,
+                  point.charging(),
+                  senses.volts()[swinging],
+                  senses.supply()[swinging],
+                  senses.undriven()[swinging],
+                  way);
+            });
   }
 
   /** From a voltage to where the logic turns; empty where the capacitor comes to rest before. */
   private Optional<Rhythm.Beat> beat(double volts) {
     double amps = point(volts).map(OperatingPoint::charging).orElse(0.0);
-    if (amps == 0) {
-      return Optional.empty();
-    }
     double way = Math.signum(amps);
-    double here = volts;
-    double there = volts + way * reach();
+    return look(volts, way)
+        .filter(here -> way != 0)
+        .flatMap(here -> turn(here, way))
+        .filter(end -> end.amps() * way > 0)
+        .map(
+            end ->
+                new Rhythm.Beat(
+                    time(new Charge(volts, amps), new Charge(end.volts(), end.amps()), 0),
+                    state.copy(),
+                    volts,
+                    end.volts()));
+  }
+
+  /**
+   * Where it is over, as closely as {@value #CLOSE} of the supply: where it would be if all went in
+   * proportion between the two places known, and a hair beside; every third time in the middle.
+   */
+  private Optional<Look> turn(Look start, double way) {
+    double hair = CLOSE * reach() * way;
+    Look here = start;
+    Optional<Look> there = look(start.volts() + way * reach(), way);
+    for (int k = 0; k < HALVINGS && there.isPresent() && there.get().over(); k++) {
+      Look end = there.get();
+      double left = end.volts() - here.volts();
+      if (Math.abs(left) <= 2 * Math.abs(hair)) {
+        return there;
+      }
+      double share = k % 3 == 2 ? 0.5 : share(here, end, way);
+      Optional<Look> middle = look(here.volts() + share * left, way);
+      Optional<Look> beside = middle.flatMap(m -> look(m.volts() + (m.over() ? -hair : hair), way));
+      for (Look look : List.of(middle, beside).stream().flatMap(Optional::stream).toList()) {
+        boolean within =
+            Math.abs(look.volts() - here.volts()) < Math.abs(end.volts() - here.volts());
+        if (look.over() && within) {
+          end = look;
+        } else if (!look.over()) {
+          here = look;
+        }
+      }
+      there = Optional.of(end);
+    }
+    return there;
+  }
+
+  private double share(Look here, Look there, double way) {
+    double low = 0;
+    double high = 1;
     for (int k = 0; k < HALVINGS; k++) {
-      double middle = (here + there) / 2;
-      if (over(middle, way)) {
-        there = middle;
+      double middle = (low + high) / 2;
+      if (here.toward(there, middle, this, way).over()) {
+        high = middle;
       } else {
-        here = middle;
+        low = middle;
       }
     }
-    double end = there;
-    return point(end)
-        .filter(this::turned)
-        .map(point -> new Rhythm.Beat(time(volts, end), state.copy(), volts, end));
+    return high;
   }
 
   private double reach() {
@@ -140,24 +236,13 @@ final class Relaxation {
     return 2 * reach;
   }
 
-  private boolean over(double volts, double way) {
-    Optional<OperatingPoint> point = point(volts);
-    return point.isEmpty() || point.get().charging() * way <= 0 || turned(point.get());
-  }
-
   /** Whether any input reads another level than it did. */
-  private boolean turned(OperatingPoint point) {
-    Circuit held = point.circuit();
-    LogicSenses senses = LogicSenses.of(held, point);
-    for (Stamp.Gates gates : held.mounted[swinging].stamp().gates) {
+  private boolean turned(double[] volts, double supply, boolean[] undriven) {
+    for (Stamp.Gates gates : circuit.mounted[swinging].stamp().gates) {
       for (int k = 0; k < gates.inputs().length; k++) {
         Level before = state.inputs()[swinging][k];
         Level now =
-            senses.undriven()[swinging][k]
-                ? gates.logic().open(k)
-                : gates
-                    .logic()
-                    .read(k, senses.volts()[swinging], senses.supply()[swinging], before);
+            undriven[k] ? gates.logic().open(k) : gates.logic().read(k, volts, supply, before);
         if (now != before) {
           return true;
         }
@@ -166,16 +251,18 @@ final class Relaxation {
     return false;
   }
 
-  private double time(double from, double to) {
-    double seconds = 0;
-    double step = (to - from) / PIECES;
-    double before = point(from).map(OperatingPoint::charging).orElse(0.0);
-    for (int k = 1; k <= PIECES; k++) {
-      double after = point(from + k * step).map(OperatingPoint::charging).orElse(0.0);
-      seconds += farads * step * inverse(before, after);
-      before = after;
-    }
-    return seconds;
+  /** What charges the capacitor at a voltage (A). */
+  private record Charge(double volts, double amps) {}
+
+  /** Halves the way until the current runs in proportion with the voltage. */
+  private double time(Charge from, Charge to, int depth) {
+    double middle = (from.volts() + to.volts()) / 2;
+    var between =
+        new Charge(middle, point(middle).map(OperatingPoint::charging).orElse(from.amps()));
+    double bend = Math.abs(between.amps() - (from.amps() + to.amps()) / 2);
+    return bend <= STRAIGHT * Math.abs(between.amps()) || depth == MOST_DEPTH
+        ? farads * (to.volts() - from.volts()) * inverse(from.amps(), to.amps())
+        : time(from, between, depth + 1) + time(between, to, depth + 1);
   }
 
   /** Mean of 1/i where i runs linearly from one current to another of its sign. */

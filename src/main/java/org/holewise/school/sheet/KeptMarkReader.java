@@ -99,7 +99,7 @@ final class KeptMarkReader {
     return value.text().equals("OL") ? new Shown.OverRange() : new Shown.Word(value.text());
   }
 
-  private static Unit unit(String symbol) {
+  static Unit unit(String symbol) {
     return List.of(Unit.values()).stream()
         .filter(unit -> unit.symbol().equals(symbol))
         .findFirst()

@@ -7,6 +7,7 @@ import org.holewise.engine.diagnosis.Place;
 import org.holewise.engine.diagnosis.Suspect;
 import org.holewise.engine.diagnosis.Suspect.Guess;
 import org.holewise.engine.part.Pin;
+import org.holewise.engine.quantity.Unit;
 import org.holewise.school.sheet.KeptMark.Told;
 
 /**
@@ -35,6 +36,7 @@ final class KeptPlaces {
         entry.text("kind"),
         entry.holes("holes"),
         entry.has("value") ? entry.number("value") : Double.NaN,
+        entry.word("unit").map(KeptMarkReader::unit).orElse(Unit.OHM),
         entry.has("order") ? String.join(" ", entry.all("order", Entry::text)) : entry.text("how"),
         entry.number("probability"));
   }
