@@ -40,7 +40,9 @@ class PublishedChecksTest {
 
   private static Iterable<Method> tests() {
     return new ClassFileImporter()
-        .importPackagesOf(PublishedChecksTest.class).stream()
+            .withImportOption(location -> location.contains("/test-classes/"))
+            .importPackagesOf(PublishedChecksTest.class)
+            .stream()
             .flatMap(type -> type.getMethods().stream())
             .filter(method -> method.isAnnotatedWith(Published.class))
             .map(JavaMethod::reflect)
