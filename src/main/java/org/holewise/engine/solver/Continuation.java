@@ -79,14 +79,17 @@ final class Continuation {
     if (byConductance(x) || bySources(x) || byTime(x)) {
       return true;
     }
-    if (byPath(x)) {
+    if (equations.elements.feeds.isEmpty() && byPath(x)) {
       return true;
     }
     newton.slack = FEMTO;
     return byConductance(x) || byTime(x);
   }
 
-  /** Along paths that may turn back, from anchors that lie unevenly between the sources' ends. */
+  /**
+   * Along paths that may turn back, from anchors that lie unevenly between the sources' ends. Not
+   * for feeds: where they are blocked there is no end to the path.
+   */
   private boolean byPath(double[] x) {
     var homotopy = new Homotopy(equations);
     double reach = equations.elements.reach();
