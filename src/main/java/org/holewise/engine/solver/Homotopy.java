@@ -17,15 +17,29 @@ import org.ejml.data.DMatrixRMaj;
  * node voltages and the currents of sources; the length is that of the voltages (V) and of s.
  */
 final class Homotopy {
+  /** Where the path begins: 3e10 S, which is more than the gain of any output (1e8 S). */
   private static final double FIRST = -24;
+
+  /** Where it ends: 1e-14 S, less than what the devices themselves leak. */
   private static final double LAST = 32;
+
+  /** Steps along the path: a volt, and down to what is left of the bend of a gain of 1e7. */
   private static final double LONGEST = 1;
-  private static final double SHORTEST = 1e-9;
+
+  private static final double SHORTEST = 1e-10;
+
+  /** So far beyond a corner another piece of the path is sought. */
+  private static final double FARTHEST = 1e-2;
+
+  /** Paths that were followed to their ends took some hundreds, at most 3000. */
   private static final int STEPS = 6000;
+
   private static final int TURNS = 7;
 
-  /** What is left after a corrector's last step is about its square (V). */
-  private static final double SMALL = 1e-7;
+  /** A corrector's last step, as a share of the step that it corrects; and what rounding leaves. */
+  private static final double SMALL = 1e-6;
+
+  private static final double LEAST = 1e-13;
 
   private final Equations equations;
   private final int n;
@@ -61,7 +75,7 @@ final class Homotopy {
     Arrays.fill(tangent, 0);
     tangent[n] = 1;
     equations.alongStar();
-    boolean ended = correct() && begin() && walk();
+    boolean ended = correct(LONGEST) && begin() && walk();
     System.arraycopy(y, 0, x, 0, n);
     equations.shunt = 0;
     return ended;
@@ -75,22 +89,45 @@ final class Homotopy {
     double[] good = y.clone();
     double length = LONGEST / 4;
     for (int k = 0; k < STEPS; k++) {
-      for (int j = 0; j <= n; j++) {
-        y[j] = good[j] + length * tangent[j];
-      }
-      if (correct() && near(good, length) && turn(false)) {
+      ahead(good, length);
+      if (correct(length) && near(good, length) && turn(false)) {
         System.arraycopy(y, 0, good, 0, y.length);
         length = Math.min(2 * length, LONGEST);
-      } else {
-        System.arraycopy(good, 0, y, 0, y.length);
+      } else if (length > SHORTEST) {
         length /= 4;
-      }
-      if (y[n] >= LAST) {
-        return true;
-      }
-      if (length < SHORTEST || y[n] < FIRST - 1) {
+      } else if (!roundCorner(good)) {
         return false;
       }
+      if (good[n] >= LAST || good[n] < FIRST - 1) {
+        System.arraycopy(good, 0, y, 0, y.length);
+        return good[n] >= LAST;
+      }
+    }
+    return false;
+  }
+
+  private void ahead(double[] good, double length) {
+    for (int k = 0; k <= n; k++) {
+      y[k] = good[k] + length * tangent[k];
+    }
+  }
+
+  /**
+   * Where a device has a corner the path may turn back sharply, so that nothing of it lies ahead.
+   * Its tangent is then that of a point beyond the corner.
+   */
+  private boolean roundCorner(double[] good) {
+    double[] before = tangent.clone();
+    for (double length = SHORTEST; length < FARTHEST; length *= 4) {
+      ahead(good, length);
+      if (assemble() && turn(false)) {
+        ahead(good, length);
+        if (correct(length) && near(good, length) && turn(false)) {
+          System.arraycopy(y, 0, good, 0, y.length);
+          return true;
+        }
+      }
+      System.arraycopy(before, 0, tangent, 0, tangent.length);
     }
     return false;
   }
@@ -107,7 +144,7 @@ final class Homotopy {
   }
 
   /** Newton's method across the tangent. */
-  private boolean correct() {
+  private boolean correct(double length) {
     for (int turn = 0; turn < TURNS; turn++) {
       if (!assemble()) {
         return false;
@@ -127,7 +164,7 @@ final class Homotopy {
       if (!(most < 1e6)) {
         return false;
       }
-      if (most <= SMALL) {
+      if (most <= Math.max(LEAST, SMALL * length)) {
         return assemble();
       }
     }
