@@ -16,6 +16,9 @@ import org.junit.jupiter.api.Test;
 class SmallSignalTest {
   private static final double SHARE = 1e-4;
 
+  /** How many circuits are drawn; more where the property says so. */
+  private static final int DRAWS = Integer.getInteger("holewise.swing.draws", 60);
+
   /** Move of the offset: far above rounding, far below a thermal voltage (V). */
   private static final double STEP = 1e-5;
 
@@ -122,7 +125,7 @@ class SmallSignalTest {
   @Test
   void agreesWithDifferencesOfOperatingPoints() {
     int compared = 0;
-    for (int draw = 0; draw < 60; draw++) {
+    for (int draw = 0; draw < DRAWS; draw++) {
       Rows rows = RandomCircuits.swinging(draw);
       if (!(OperatingPointSolver.solve(rows.circuit()) instanceof OperatingPoint point)) {
         continue;
