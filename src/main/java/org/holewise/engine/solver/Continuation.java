@@ -8,7 +8,8 @@ import java.util.Arrays;
  * step fails. In turn: a conductance along every device that is taken away; the sources' voltages
  * brought up from nothing (both Nagel 1975); and pseudo-transient steps, where a conductance pulls
  * every node to where it was, as capacitors would (Kelley and Keyes 1998, SIAM Journal on Numerical
- * Analysis 35(2)).
+ * Analysis 35(2)). The last way, {@link Homotopy}, follows such a pull along a path that may turn
+ * back: feedback that would swing has a point at rest too, to which no time leads.
  *
  * <p>Each ends with a search on the true circuit. Where junctions that block leak each other out,
  * the true equations hold to rounding over a range of voltages: there the point is the one to which
@@ -30,6 +31,11 @@ final class Continuation {
    * that.
    */
   private static final double FEMTO = 1e-15;
+
+  /** Paths that are followed, and what spreads their anchors evenly: the golden ratio less one. */
+  private static final int WAYS = 4;
+
+  private static final double GOLDEN = 0.6180339887498949;
 
   /** Patterns that differ in many places. */
   private static final int[] SIDES = {
@@ -73,8 +79,30 @@ final class Continuation {
     if (byConductance(x) || bySources(x) || byTime(x)) {
       return true;
     }
+    if (equations.elements.feeds.isEmpty() && byPath(x)) {
+      return true;
+    }
     newton.slack = FEMTO;
     return byConductance(x) || byTime(x);
+  }
+
+  /**
+   * Along paths that may turn back, from anchors that lie unevenly between the sources' ends. Not
+   * for feeds: where they are blocked there is no end to the path.
+   */
+  private boolean byPath(double[] x) {
+    var homotopy = new Homotopy(equations);
+    double reach = equations.elements.reach();
+    for (int way = 0; way < WAYS; way++) {
+      reset(x);
+      for (int k = 0; k < equations.anchor.length; k++) {
+        equations.anchor[k] = reach * (((way + 1) * GOLDEN * (k + 1)) % 1 - 0.5);
+      }
+      if (homotopy.follow(x) && last(x)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean afresh(double[] x) {

@@ -108,6 +108,16 @@ final class Newton {
     return holds();
   }
 
+  /** Takes up a point again that was found before, whatever was searched for since. */
+  void resume(double[] x) {
+    evaluate(x, false);
+    if (exact) {
+      equations.alongStrongest();
+    }
+    equations.assemble(x);
+    factor();
+  }
+
   /** Goes on from a point that plain nodes cannot tell closely enough. */
   private boolean exactly(double[] x, int most) {
     exact = true;

@@ -62,20 +62,22 @@ public final class OperatingPointSolver {
       return;
     }
     var amplifiers = new Amplifiers(elements, newton.equations.nodes);
+    if (amplifiers.stays(x)) {
+      return;
+    }
     double[] first = x.clone();
+    List<Boolean> limiting = elements.sources.stream().map(source -> source.limiting).toList();
     for (int sides : new int[] {0, -1}) {
-      if (amplifiers.stays(x)) {
+      newton.sides = sides;
+      if (newton.search(x, true, SETTLING) && amplifiers.stays(x)) {
         return;
       }
-      newton.sides = sides;
-      if (!newton.search(x, true, SETTLING)) {
-        System.arraycopy(first, 0, x, 0, x.length);
-      }
     }
-    if (!amplifiers.stays(x)) {
-      System.arraycopy(first, 0, x, 0, x.length);
-      newton.search(x, false, SETTLING);
+    System.arraycopy(first, 0, x, 0, x.length);
+    for (int k = 0; k < limiting.size(); k++) {
+      elements.sources.get(k).limiting = limiting.get(k);
     }
+    newton.resume(x);
   }
 
   private static Unsolvable unsolvable(

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.ExerciseDraft;
 import org.holewise.engine.netlist.Schematic;
@@ -79,6 +81,7 @@ class PublishedFaultsTest {
   }
 
   @Test
+  @Published(Family.METER)
   void soundReadingsAccuseNothing() {
     Suspect first = find(series(), 6.0, 4.8, 7.2, 6.0).suspects().get(0);
     assertThat(first.place()).isEqualTo(new Place.Nowhere());
@@ -86,11 +89,13 @@ class PublishedFaultsTest {
   }
 
   @Test
+  @Published(Family.METER)
   void allTheVoltsAcrossOneResistorSayThatItIsOpen() {
     firstIs(find(series(), 0, 0, 24, 0), "R3", "dead-part", "open");
   }
 
   @Test
+  @Published(Family.METER)
   void noVoltsAcrossOneAndMoreAcrossTheOthersSayThatItIsShorted() {
     Diagnosis diagnosis = find(series(), 8, 6.4, 9.6, 0);
     Suspect first = diagnosis.suspects().get(0);
@@ -105,6 +110,7 @@ class PublishedFaultsTest {
   }
 
   @Test
+  @Published(Family.METER)
   void aPairThatMeasuresLikeOneOfItsTwoHasLostTheOther() {
     // Grob 6-3: R1 120, a pair of 100 and 150 in parallel, R4 180 on 36 V (the pair from memory);
     // reads 10.8, 9, 16.2 V: the pair measures 100 Ω

@@ -43,7 +43,10 @@ class DeviceSlopesTest {
         new MosfetLaw(1, 0.1, 0.02, Parameter.exact("threshold", 0.1)),
         new MosfetLaw(-1, 0.1, 0, Parameter.exact("threshold", 0.1)),
         new DifferenceLaw(),
-        new RegulatorLaw(0.1, 5e-3, Parameter.exact("volts", 0.2)));
+        new RegulatorLaw(0.1, 5e-3, Parameter.exact("volts", 0.2)),
+        new OpAmpLaw(10, 0.3, 0.1, Parameter.exact("offset", 0.01)),
+        new OpAmpLaw(20, 1.4, 0.02, Parameter.exact("offset", -2e-3)),
+        new ComparatorLaw(10, 62, 16e-3, Parameter.exact("offset", 0.01)));
   }
 
   @ParameterizedTest
@@ -55,8 +58,18 @@ class DeviceSlopesTest {
       if (device instanceof ZenerLaw && draw % 2 == 0) {
         v[1] += 2.2;
       }
+      if (device.amplifies() && draw % 4 > 0) {
+        supply(v, draw % 4);
+      }
       check(device, v);
     }
+  }
+
+  /** Lets an output's supply be where it comes up (1), in full (2), or its inputs be alike (3). */
+  private static void supply(double[] v, int how) {
+    v[3] = how == 1 ? v[4] + 1.975 + 0.05 * v[3] : v[3] + 5;
+    v[1] = how == 3 ? v[2] + 0.01 * v[1] : v[1];
+    v[0] += how == 3 ? 2.5 : 0;
   }
 
   private static void check(Device device, double[] v) {

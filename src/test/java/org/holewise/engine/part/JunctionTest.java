@@ -3,6 +3,8 @@ package org.holewise.engine.part;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -10,6 +12,7 @@ import org.junit.jupiter.api.Test;
 class JunctionTest {
   /** kT/q at 298.15 K and 300 K, computed from the constants of the SI. */
   @Test
+  @Published(Family.DIODE)
   void thermalVoltageIsThatOfTheSi() {
     assertThat(Constants.thermalVolts(25) * 1e3).isCloseTo(25.69258, within(5e-6));
     assertThat(Constants.thermalVolts(26.85) * 1e3).isCloseTo(25.85200, within(5e-6));

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +29,7 @@ class ColourCodeTest {
     "brown green grey silver red, 1.58, 0.02",
     "blue brown green silver blue, 6.15, 0.0025",
   })
+  @Published(Family.CODE)
   void readsAndWritesTheBooksExamples(String names, double ohms, double tolerance) {
     List<Colour> bands = bands(names);
     assertThat(ColourCode.read(bands))
@@ -46,6 +49,7 @@ class ColourCodeTest {
     "silver, 0.1",
     "none, 0.2"
   })
+  @Published(Family.CODE)
   void readsTheToleranceColour(String colour, double tolerance) {
     assertThat(ColourCode.read(bands("brown black red " + colour)))
         .isEqualTo(new CodedResistor(1000, tolerance, OptionalInt.empty()));
@@ -64,6 +68,7 @@ class ColourCodeTest {
     "violet, 5",
     "grey, 1"
   })
+  @Published(Family.CODE)
   void readsASixthBandAsTemperatureCoefficient(String colour, int ppm) {
     assertThat(ColourCode.read(bands("brown black black brown brown " + colour)))
         .isEqualTo(new CodedResistor(1000, 0.01, OptionalInt.of(ppm)));

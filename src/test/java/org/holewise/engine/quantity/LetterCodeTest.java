@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +26,7 @@ class LetterCodeTest {
     "47K3, 47300",
     "4M7, 4700000"
   })
+  @Published(Family.CODE)
   void readsTheBooksExamples(String code, double ohms) {
     assertThat(LetterCode.read(code))
         .contains(new CodedValue(ohms, Unit.OHM, OptionalDouble.empty()));
@@ -42,6 +45,7 @@ class LetterCodeTest {
     "1R8K, 1.8, 0.1",
     "1R8M, 1.8, 0.2",
   })
+  @Published(Family.CODE)
   void readsTheToleranceLetter(String code, double ohms, double tolerance) {
     assertThat(LetterCode.read(code))
         .contains(new CodedValue(ohms, Unit.OHM, OptionalDouble.of(tolerance)));

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -20,6 +22,7 @@ class ParameterTest {
     private final Parameter second = Parameter.within("second", 80, 0.05);
 
     @Test
+    @Published(Family.UNCERTAINTY)
     void addUpInASum() {
       assertThat(first.nominal() + second.nominal()).isEqualTo(180);
       double half = (first.high() + second.high() - first.low() - second.low()) / 2;
@@ -27,6 +30,7 @@ class ParameterTest {
     }
 
     @Test
+    @Published(Family.UNCERTAINTY)
     void addUpInADifferenceToo() {
       assertThat(first.nominal() - second.nominal()).isEqualTo(20);
       assertThat(first.high() - second.low() - 20).isCloseTo(0.25 * 20, within(1e-9));
@@ -34,6 +38,7 @@ class ParameterTest {
     }
 
     @Test
+    @Published(Family.UNCERTAINTY)
     void countTwiceForASquare() {
       Parameter ohms = Parameter.within("ohms", 820, 0.1);
       double fullScale = 25e-3;
@@ -58,18 +63,21 @@ class ParameterTest {
     private final Parameter lower = Parameter.within("R2.ohms", 10e3, 0.05);
 
     @Test
+    @Published(Family.UNCERTAINTY)
     void hasItsWorstCasesAtTheLimits() {
       assertThat(output(upper.high(), lower.low())).isCloseTo(4.275, within(1e-12));
       assertThat(output(upper.low(), lower.high())).isCloseTo(4.725, within(1e-12));
     }
 
     @Test
+    @Published(Family.UNCERTAINTY)
     void combinesItsDeviationsBySensitivities() {
       assertThat(combined()).isCloseTo(0.0919, within(0.00005));
       assertThat(combined() * Math.sqrt(3)).isCloseTo(0.159, within(0.0005));
     }
 
     @Test
+    @Published(Family.UNCERTAINTY)
     void drawsToTheKnownQuantiles() {
       double[] distances = new double[DRAWS];
       // Points of low discrepancy: fractions of the powers of the plastic number, the real root of
@@ -90,6 +98,7 @@ class ParameterTest {
 
     /** Read as 4.50 V on the 20 V range of 2000 counts: 0.5 % and 2 digits of 10 mV. */
     @Test
+    @Published(Family.UNCERTAINTY)
     void widensByTheMetersLimit() {
       Parameter meter = new Parameter("meter", 0, new Spread.Limit(0.005 * 4.50 + 2 * 0.01));
       assertThat(meter.high()).isCloseTo(0.0425, within(1e-12));

@@ -12,6 +12,8 @@ import static org.holewise.engine.exercise.ExerciseDraft.volts;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.ExerciseDraft;
 import org.holewise.engine.exercise.Measure;
@@ -53,6 +55,7 @@ class MeterLoadingTest {
   }
 
   @Test
+  @Published(Family.METER)
   void tenMegohmsPullDownADividerOfTwo250Megohms() {
     // Kuphaldt, Lessons in Electric Circuits, DC, chapter 8: 24 V, 250 MΩ + 250 MΩ; 12 V unloaded
     assertThat(read(divider(24, 250e6, 250e6), HAND, volts("R2.1", "R2.2")).value())
@@ -60,6 +63,7 @@ class MeterLoadingTest {
   }
 
   @Test
+  @Published(Family.METER)
   void aVoltmeterOf160KilohmsReads34Point78Volts() {
     // Bird, Electrical Circuit Theory and Technology, 2nd ed., example 10.5: 40 V unloaded
     assertThat(
@@ -69,6 +73,7 @@ class MeterLoadingTest {
   }
 
   @Test
+  @Published(Family.METER)
   void anAmmeterOf50OhmsReads18Point18Milliamps() {
     // Bird, example 10.4: 10 V, 500 Ω; 20 mA without the meter
     assertThat(read(divider(10, 250, 250), with(Function.AMPS, 10, 50), amps("R1.1")).value() * 1e3)
@@ -76,6 +81,7 @@ class MeterLoadingTest {
   }
 
   @Test
+  @Published(Family.METER)
   void aVoltmeterOf1KilohmOnACellOfATenthOhmReads1Point5848Volts() {
     // OpenStax, College Physics, measuring a cell's terminal voltage: 1.585 V, 0.1 Ω
     ExerciseDraft cell = new ExerciseDraft().part("B1", "battery", "volts", 1.585, "internal", 0.1);
@@ -84,6 +90,7 @@ class MeterLoadingTest {
   }
 
   @Test
+  @Published(Family.METER)
   void anOhmOfBurdenBeside15KilohmsLeaves0Point7999Milliamps() {
     // Kuphaldt, DC, chapter 8: 12 V, 15 kΩ, a 1 Ω shunt
     assertThat(
@@ -92,6 +99,7 @@ class MeterLoadingTest {
   }
 
   @Test
+  @Published(Family.METER)
   void thePocketMeterTwentyKilohmsAVoltReads3Point6Volts() {
     // 100 kΩ / 100 kΩ on 9 V: 10 MΩ 4.48 V, 1 MΩ 4.29 V, 20 kΩ/V on 10 V 3.60 V (calculated)
     for (double[] row : new double[][] {{10e6, 4.48}, {1e6, 4.29}, {200e3, 3.60}}) {

@@ -2,6 +2,8 @@ package org.holewise.engine.solver;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +26,7 @@ class CounterTablesTest {
   /** Kuphaldt, Digital 11: 0000 to 1111 and over; SN74HC393 (SCLS143), count sequence. */
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 2, 7, 8, 9, 15, 16, 17, 40, 10_000})
+  @Published(Family.LOGIC)
   void aRippleCounterCountsInBinary(int pulses) {
     Settled after =
         new Bread().chip(RIPPLE).rows("R1 resistor clk 0 ohms=10k").after(pulses, "U1.1");
@@ -34,6 +37,7 @@ class CounterTablesTest {
    * SN74HC393: QA–QD are pins 3 to 6, the other half's 11 to 8, clears 2 and 12, clocks 1 and 13.
    */
   @Test
+  @Published(Family.LOGIC)
   void theHalvesOfARippleCounterInARowAreEightBits() {
     Settled after =
         new Bread()
@@ -56,6 +60,7 @@ class CounterTablesTest {
    */
   @ParameterizedTest
   @CsvSource({"74161, 1", "74161, 15", "74163, 6", "74163, 15", "74163, 16", "74161, 33"})
+  @Published(Family.LOGIC)
   void aSynchronousCounterCounts(String kind, int pulses) {
     Settled after =
         new Bread()
@@ -68,6 +73,7 @@ class CounterTablesTest {
 
   /** MC74HC163A: a load takes P over with the clock. */
   @Test
+  @Published(Family.LOGIC)
   void aCounterThatIsLoadedStandsAtItsInputs() {
     Settled after =
         new Bread()
@@ -80,6 +86,7 @@ class CounterTablesTest {
   /** A gate makes it count to ten: Q1 and Q3 clear it at once, as Kuphaldt's Digital 11 has it. */
   @ParameterizedTest
   @CsvSource({"9, 9", "10, 0", "13, 3", "25, 5"})
+  @Published(Family.LOGIC)
   void aCounterThatClearsItselfAtTenCountsInDecades(int pulses, int count) {
     Settled after =
         new Bread()
@@ -95,6 +102,7 @@ class CounterTablesTest {
    */
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 4, 5, 9, 10, 23})
+  @Published(Family.LOGIC)
   void aDecadeCounterHasOneOutputHigh(int pulses) {
     Settled after =
         new Bread()
@@ -109,6 +117,7 @@ class CounterTablesTest {
   /** SN74HC74 (SCLS094), function table: D as the clock rises; preset and clear while low. */
   @ParameterizedTest
   @CsvSource({"5, 5, 5, HL", "0, 5, 5, LH", "0, 0, 5, HL", "5, 5, 0, LH", "0, 0, 0, HH"})
+  @Published(Family.LOGIC)
   void aFlipFlopTakesOverItsInput(String d, String preset, String clear, String q) {
     Settled after =
         new Bread()
@@ -121,6 +130,7 @@ class CounterTablesTest {
   /** Kuphaldt, Digital 10: a flip-flop fed from its own inverse halves its clock. */
   @ParameterizedTest
   @CsvSource({"1, HL", "2, LH", "7, HL"})
+  @Published(Family.LOGIC)
   void aFlipFlopFedFromItsInverseHalves(int pulses, String q) {
     Settled after =
         new Bread()
@@ -133,6 +143,7 @@ class CounterTablesTest {
   /** SN74HC164 (SCLS115) and SN74HC595 (SCLS041): bits move on from QA. */
   @ParameterizedTest
   @CsvSource({"1, HLLLLLLL", "3, HHHLLLLL", "9, HHHHHHHH"})
+  @Published(Family.LOGIC)
   void aShiftRegisterFillsUp(int pulses, String q) {
     Settled after =
         new Bread()
@@ -160,6 +171,7 @@ class CounterTablesTest {
     "0, HHHHHHL", "1, LHHLLLL", "2, HHLHHLH", "3, HHHHLLH", "4, LHHLLHH", "5, HLHHLHH",
     "6, LLHHHHH", "7, HHHLLLL", "8, HHHHHHH", "9, HHHLLHH", "10, LLLLLLL", "15, LLLLLLL"
   })
+  @Published(Family.LOGIC)
   void aDecoderLightsTheSegmentsOfItsDigit(int digit, String segments) {
     String[] pins = {"7", "1", "2", "6"};
     var chip = new StringBuilder("U1 4511 3=5 4=5 5=0");

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,11 +57,18 @@ class FilterTest {
     return Stream.of(
         Arguments.of("F1 LEC AC 8, RC low pass", lowPass("500", "7u"), 1e-3, 45.473, 1e-3),
         Arguments.of("F3 Boylestad 11.12, low pass", lowPass("1.2k", "20n"), 10, 6630, 5),
-        Arguments.of("F3 Boylestad 11.13, high pass", highPass("2.1k", "50n"), 1e6, 1516, 5));
+        Arguments.of("F3 Boylestad 11.13, high pass", highPass("2.1k", "50n"), 1e6, 1516, 5),
+        Arguments.of(
+            "LEC AC 8, inductor of 3 H and 1k (calc R/(2πL))",
+            SOURCE + "L1 inductor in out henries=3 series=1m; R1 resistor out 0 ohms=1k",
+            1e-2,
+            53.05,
+            0.01));
   }
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("corners")
+  @Published(Family.FILTER)
   void halfThePowerIsLeftAtTheCorner(
       String row, String circuit, double from, double hertz, double slack) {
     double to = from < hertz ? hertz * 100 : hertz / 100;
@@ -69,6 +78,7 @@ class FilterTest {
 
   /** F2: Malvino 21-1, 12k and 680 pF with a gain of 1 + 39/1: 19.5 kHz, 40 times, 32 dB. */
   @Test
+  @Published(Family.FILTER)
   void aFirstOrderFilterWithGain() {
     Swings swings =
         Swings.of(
@@ -104,6 +114,7 @@ class FilterTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("poles")
+  @Published(Family.FILTER)
   void atItsFrequencyTheGainIsQ(
       String row, String circuit, double hertz, double quality, double rest) {
     Swings swings = Swings.of(circuit);
@@ -133,14 +144,95 @@ class FilterTest {
 
   /** F7: with R_f 1 % up and R_3 1 % down Q goes from 20 to about 94: K 2.99 (calc 1/(3 − K)). */
   @Test
+  @Published(Family.FILTER)
   void aHighQHangsOnItsResistors() {
     Swings swings = Swings.of(sallenKey("56k", "56k", "220p", "220p", gain("39.39k", "19.8k")));
     double f0 = quarterTurn(swings, 12_920);
     assertThat(swings.gain("out", "in", f0) / swings.gain("out", "in", 1)).isBetween(80.0, 110.0);
   }
 
+  private static String series(String ohms, String henries, String farads) {
+    return SOURCE
+        + "R1 resistor in a ohms=%s; L1 inductor a b henries=%s series=1m;".formatted(ohms, henries)
+        + "C1 capacitor b 0 farads=%s".formatted(farads);
+  }
+
+  private static final String COLLEGE = series("40", "3m", "5u");
+  private static final String LESSON = series("250", "650m", "1.5u");
+  private static final String COIL =
+      SOURCE + "R1 resistor in a ohms=5; L1 inductor a 0 henries=10m series=1m";
+  private static final String CAPACITOR =
+      SOURCE + "R1 resistor in a ohms=5; C1 capacitor a 0 farads=100u";
+
+  /**
+   * Impedances: CP, OpenStax College Physics 23.12, with 40.0 Ω, 3.00 mH and 5.00 µF; LEC AC 3, 4
+   * and 5 (both from memory); degrees by which the voltage is ahead.
+   */
+  static Stream<Arguments> impedances() {
+    return Stream.of(
+        Arguments.of("CP 23.12, 60 Hz", COLLEGE, 40, 60, 531, 0.5, -85.7, 0.05),
+        Arguments.of("CP 23.12, 10 kHz", COLLEGE, 40, 10_000, 190, 0.5, 77.8, 0.1),
+        Arguments.of("CP 23.12, at resonance, 1.30 kHz", COLLEGE, 40, 1299.5, 40.0, 0.05, 0, 0.1),
+        Arguments.of("LEC AC 5, R, L and C", LESSON, 250, 60, 1543.7, 0.05, -80.680, 2e-3),
+        Arguments.of("LEC AC 3, R and L", COIL, 5, 60, 6.262, 1e-3, 37.016, 0.01),
+        Arguments.of("LEC AC 4, R and C", CAPACITOR, 5, 60, 26.993, 1e-3, -79.325, 1e-3));
+  }
+
+  /** The source's voltage over the current through R1. */
+  @ParameterizedTest(name = "{0}")
+  @Published(Family.FILTER)
+  @MethodSource("impedances")
+  void impedanceIsTheBooks(
+      String row,
+      String circuit,
+      double ohms,
+      double hertz,
+      double impedance,
+      double slack,
+      double degrees,
+      double slackOfDegrees) {
+    Swings swings = Swings.of(circuit);
+    Phasor over = swings.volts("in", "a", hertz);
+    Phasor in = swings.volts("in", "0", hertz);
+    assertThat(ohms * in.size() / over.size()).isCloseTo(impedance, within(slack));
+    assertThat(Math.toDegrees(in.phase() - over.phase()))
+        .isCloseTo(degrees, within(slackOfDegrees));
+  }
+
+  /**
+   * Networks that are known for one frequency: Wien, Boylestad 14.6, 51k and 1 nF, 3120.7 Hz, a
+   * third; three sections of RC, 1/(2πRC√6), a twenty-ninth turned round; twin T, Horowitz and Hill
+   * 6, 1/(2πRC), nothing (all from memory).
+   */
+  static Stream<Arguments> networks() {
+    String sections =
+        "C1 capacitor in a farads=10n; R1 resistor a 0 ohms=10k; C2 capacitor a b farads=10n;"
+            + "R2 resistor b 0 ohms=10k; C3 capacitor b out farads=10n; R3 resistor out 0 ohms=10k";
+    String wien =
+        "R1 resistor in a ohms=51k; C1 capacitor a out farads=1n;"
+            + "R2 resistor out 0 ohms=51k; C2 capacitor out 0 farads=1n";
+    String twin =
+        "R1 resistor in a ohms=10k; R2 resistor a out ohms=10k;"
+            + "C1 capacitor a 0 farads=20n;"
+            + "C2 capacitor in b farads=10n; C3 capacitor b out farads=10n; R3 resistor b 0 ohms=5k";
+    return Stream.of(
+        Arguments.of("Wien", wien, 3120.7, 1.0 / 3, 1e-5),
+        Arguments.of("three sections", sections, 1591.549 / Math.sqrt(6), 1.0 / 29, 1e-6),
+        Arguments.of("twin T", twin, 1591.549, 0, 1e-6));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @Published(Family.FILTER)
+  @MethodSource("networks")
+  void aNetworkPassesItsShare(
+      String row, String circuit, double hertz, double share, double slack) {
+    assertThat(Swings.of(SOURCE + circuit).gain("out", "in", hertz))
+        .isCloseTo(share, within(slack));
+  }
+
   /** Closed forms of RLC circuits: series resonance, the corner of RL, what is left of a trap. */
   @Test
+  @Published(Family.FILTER)
   void resonance() {
     Swings swings =
         Swings.of(
@@ -160,6 +252,7 @@ class FilterTest {
 
   /** An integrator and a differentiator: |A| is 1/(ωRC) and ωRC (Kuphaldt, Semiconductors 8). */
   @Test
+  @Published(Family.FILTER)
   void integratorAndDifferentiator() {
     Swings integrator =
         Swings.of(
@@ -170,10 +263,19 @@ class FilterTest {
     double omega = 2 * Math.PI * 1000;
     assertThat(integrator.gain("out", "in", 1000)).isCloseTo(1 / (omega * 1e-3), within(1e-4));
     assertThat(integrator.volts("out", "0", 1000).phase()).isCloseTo(Math.PI / 2, within(1e-2));
+    Swings differentiator =
+        Swings.of(
+            SOURCE
+                + AMPLIFIER.formatted("0")
+                + "C1 capacitor in n farads=10n; R1 resistor n out ohms=10k");
+    assertThat(differentiator.gain("out", "in", 1000)).isCloseTo(omega * 1e-4, within(1e-4));
+    assertThat(differentiator.volts("out", "0", 1000).phase())
+        .isCloseTo(-Math.PI / 2, within(1e-2));
   }
 
   /** A gain of a hundred out of an amplifier whose gain is one at 1 MHz ends at 10 kHz (calc). */
   @Test
+  @Published(Family.FILTER)
   void bandwidthEndsTheGain() {
     Swings swings =
         Swings.of(

@@ -3,6 +3,8 @@ package org.holewise.engine.solver;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,6 +35,7 @@ class GateTablesTest {
     "7486, 1 2 3, LHHL",
     "7486, 10 9 8, LHHL"
   })
+  @Published(Family.LOGIC)
   void aGateOfTwoInputsKeepsToItsTable(String kind, String pins, String table) {
     for (String family : new String[] {"HC", "HCT", "LS"}) {
       var found = new StringBuilder();
@@ -73,6 +76,7 @@ class GateTablesTest {
   /** Pins of SN74HC04 (SCLS078) and SN74HC14 (SCLS085): input and output of each inverter. */
   @ParameterizedTest
   @CsvSource({"1, 2", "3, 4", "5, 6", "9, 8", "11, 10", "13, 12"})
+  @Published(Family.LOGIC)
   void anInverterTurnsItsInput(String in, String out) {
     for (String kind : new String[] {"7404", "7414"}) {
       var low = new Bread().chip("U1 " + kind + " " + in + "=0");
@@ -84,6 +88,7 @@ class GateTablesTest {
 
   /** MM74HC04, typical at 4.5 V: 4.2 V at −4 mA, 0.2 V at 4 mA. */
   @Test
+  @Published(Family.LOGIC)
   void aLoadedOutputOfTheHcFamilyGivesWayAsItsSheetHasIt() {
     var high = new Bread(4.5).chip("U1 7404 1=0 2=y").rows("R1 resistor y 0 ohms=1050");
     assertThat(volts(high.settled(), high, "U1.2")).isCloseTo(4.2, within(0.005));
@@ -93,6 +98,7 @@ class GateTablesTest {
 
   /** DM74LS00: typically 3.4 V high at −0.4 mA and 0.35 V low at 8 mA. */
   @Test
+  @Published(Family.LOGIC)
   void aLoadedOutputOfTheLsFamilyGivesWayAsItsSheetHasIt() {
     var high = new Bread().chip("U1 7404 1=0 2=y family=LS").rows("R1 resistor y 0 ohms=8.5k");
     assertThat(volts(high.settled(), high, "U1.2")).isCloseTo(3.4, within(0.01));
@@ -103,6 +109,7 @@ class GateTablesTest {
   /** CD4011B, typical: 1 mA at 0.4 V from the rail at 5 V, 2.6 mA at 0.5 V at 10 V. */
   @ParameterizedTest
   @CsvSource({"5, 0.4, 1e-3, 0.01", "10, 0.5, 2.6e-3, 0.05"})
+  @Published(Family.LOGIC)
   void aLoadedOutputOfThe4000FamilyGivesWayAsItsSheetHasIt(
       double supply, double drop, double amps, double slack) {
     double ohms = (supply - drop) / amps;
@@ -113,6 +120,7 @@ class GateTablesTest {
 
   /** Kuphaldt, Lessons in Electric Circuits, Digital 3: TTL inputs float high; CMOS must not. */
   @Test
+  @Published(Family.LOGIC)
   void anOpenInputIsHighForTtlAndUndefinedForCmos() {
     assertThat(Bread.outputs(new Bread().chip("U1 7404 family=LS").settled(), "U1"))
         .isEqualTo("LLLLLL");
@@ -137,6 +145,7 @@ class GateTablesTest {
     "HCT, 1.99, ?",
     "HCT, 2.0, L"
   })
+  @Published(Family.LOGIC)
   void betweenItsThresholdsALevelIsUndefined(String family, double volts, String out) {
     var bread =
         new Bread(4.5).rows("B2 battery in 0 volts=" + volts).chip("U1 7404 1=in family=" + family);
@@ -152,6 +161,7 @@ class GateTablesTest {
     "LS, 5, 0.79, H",
     "LS, 5, 1.61, L"
   })
+  @Published(Family.LOGIC)
   void aSchmittInputTurnsAtItsOwnThresholds(
       String family, double supply, double volts, String out) {
     var bread =

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -17,6 +19,7 @@ class MeterLoadingTest {
 
   /** M1: Kuphaldt, Lessons in Electric Circuits, DC 8. */
   @Test
+  @Published(Family.METER)
   void aVoltmeterOfTenMegohmsLoadsAHighDivider() {
     Rows rows =
         Rows.of("B1 battery s 0 volts=24; R1 resistor s n ohms=250M; R2 resistor n 0 ohms=250M");
@@ -29,6 +32,7 @@ class MeterLoadingTest {
 
   /** M2: Bird 2e, 10.5. */
   @Test
+  @Published(Family.METER)
   void aMovingCoilMeterReadsLow() {
     Rows rows =
         Rows.of("B1 battery s 0 volts=100; R1 resistor s n ohms=60k; R2 resistor n 0 ohms=40k");
@@ -41,6 +45,7 @@ class MeterLoadingTest {
 
   /** M3: Bird 2e, 10.4. */
   @Test
+  @Published(Family.METER)
   void anAmmeterLowersTheCurrentThatItMeasures() {
     Rows rows = Rows.of("B1 battery s 0 volts=10; R1 resistor s 0 ohms=500");
     var meter = new Edit.InSeries(Rows.lead("R1.1"), 50);
@@ -52,6 +57,7 @@ class MeterLoadingTest {
 
   /** M4: OpenStax College Physics. */
   @Test
+  @Published(Family.METER)
   void aMeterLoadsACellABit() {
     Rows rows = Rows.of("B1 battery a 0 volts=1.585 internal=0.1");
     Point plus = Rows.pin("B1.+");
@@ -63,6 +69,7 @@ class MeterLoadingTest {
 
   /** M6: Kuphaldt, DC 8. */
   @Test
+  @Published(Family.METER)
   void aShuntOfOneOhmHardlyDisturbs() {
     Rows rows = Rows.of("B1 battery s 0 volts=12; R1 resistor s 0 ohms=15k");
     assertThat(with(rows, new Edit.InSeries(Rows.lead("R1.1"), 1)).current(Rows.lead("R1.1")))
@@ -85,6 +92,7 @@ class MeterLoadingTest {
 
   /** X1: Grob 4-6. An open contact is 1 GΩ: the string still carries 24 nA. */
   @Test
+  @Published(Family.METER)
   void anOpenResistorTakesTheWholeVoltage() {
     reads(with(STRING), 0.05, 6.0, 4.8, 7.2, 6.0);
     Edit open = new Edit.Contact(Rows.lead("R3.1"), 1e9);
@@ -96,6 +104,7 @@ class MeterLoadingTest {
 
   /** X2: Grob 4-7. */
   @Test
+  @Published(Family.METER)
   void aShortedResistorGivesItsShareToTheOthers() {
     Edit shorted = new Edit.Across(Rows.pin("R4.1"), Rows.pin("R4.2"), 0);
     reads(with(STRING, shorted), 0.05, 8, 6.4, 9.6, 0);
@@ -103,6 +112,7 @@ class MeterLoadingTest {
 
   /** X3: Grob 6-3; the pair 100∥150 and 36 V from memory. */
   @Test
+  @Published(Family.METER)
   void aLostPartnerIsSeenInTheVoltagesRoundIt() {
     Rows rows =
         Rows.of(
@@ -118,6 +128,7 @@ class MeterLoadingTest {
 
   /** 9 V by 100k/100k: 4.48, 4.29, 3.60 V with 10 MΩ, 1 MΩ and 200 kΩ across the lower (calc). */
   @Test
+  @Published(Family.METER)
   void threeMetersReadThreeVoltages() {
     Rows rows =
         Rows.of("B1 battery s 0 volts=9; R1 resistor s n ohms=100k; R2 resistor n 0 ohms=100k");

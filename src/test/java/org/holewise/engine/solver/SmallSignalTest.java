@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.holewise.engine.part.Part;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -13,6 +15,9 @@ import org.junit.jupiter.api.Test;
 @Tag("fast")
 class SmallSignalTest {
   private static final double SHARE = 1e-4;
+
+  /** How many circuits are drawn; more where the property says so. */
+  private static final int DRAWS = Integer.getInteger("holewise.swing.draws", 60);
 
   /** Move of the offset: far above rounding, far below a thermal voltage (V). */
   private static final double STEP = 1e-5;
@@ -35,6 +40,7 @@ class SmallSignalTest {
    * which takes 2.7 % off.
    */
   @Test
+  @Published(Family.BIPOLAR)
   void malvinosCommonEmitter() {
     Swings swings =
         Swings.of(
@@ -52,6 +58,7 @@ class SmallSignalTest {
    * without base current, which would take 5 % off.
    */
   @Test
+  @Published(Family.BIPOLAR)
   void boylestadsBypassedStage() {
     Swings swings =
         Swings.of(
@@ -65,6 +72,7 @@ class SmallSignalTest {
 
   /** B18: Boylestad 5.3, RE unbypassed: A_v −3.89, Z_i 59.34k; the book takes β for β + 1. */
   @Test
+  @Published(Family.BIPOLAR)
   void boylestadsUnbypassedStage() {
     String stage =
         "G1 generator g 0 volts=1m hertz=1k output=10k; B1 battery v 0 volts=20;"
@@ -77,11 +85,47 @@ class SmallSignalTest {
     assertThat(10e3 * in / (1e-3 - in)).isCloseTo(59_340, within(59_340 / 120.0));
   }
 
+  /**
+   * Sedra 3.6 (from memory): 1 V of ripple on 10 V behind 10k leaves 5.35 mV on a diode of n 2 at
+   * 0.93 mA; V_T 25 mV there, 25.69 mV here.
+   */
+  @Test
+  @Published(Family.DIODE)
+  void sedrasRipple() {
+    Swings swings =
+        Swings.of(
+            "G1 generator in 0 volts=1 hertz=60 output=0 offset=10; R1 resistor in d ohms=10k;"
+                + "D1 diode d 0 forward.volts=0.7 forward.amps=0.93m ideality=2 series=0");
+    assertThat(swings.gain("d", "in", 60) * 1e3).isCloseTo(5.35 * 25.69 / 25, within(0.05));
+  }
+
+  /**
+   * Sedra 4.10 (from memory): V_t 1.5 V, k'W/L 0.25 mA/V², R_D, R_L 10k, R_G 10M, 15 V: 1.06 mA,
+   * V_D 4.4 V, gain −3.3, R_in 2.33M. The book's bias is without r_o, which here is a resistor of
+   * 47k for what swings alone.
+   */
+  @Test
+  @Published(Family.MOSFET)
+  void sedrasCommonSource() {
+    Swings swings =
+        Swings.of(
+            "B1 battery v 0 volts=15; G1 generator s 0 volts=1m hertz=1k output=1M;"
+                + "C1 capacitor s g farads=0.1; R1 resistor d g ohms=10M; R2 resistor v d ohms=10k;"
+                + "M1 nmos d g 0 threshold=1.5 k=0.125m; C2 capacitor d out farads=0.1;"
+                + "R3 resistor out 0 ohms=10k; R4 resistor out 0 ohms=47k");
+    assertThat(swings.point().current(Rows.lead("M1.d"))).isCloseTo(1.06e-3, within(5e-6));
+    assertThat(swings.point().volts(Rows.pin("M1.d"), Rows.pin("M1.s")))
+        .isCloseTo(4.4, within(0.05));
+    assertThat(swings.gain("out", "g", 1000)).isCloseTo(3.3, within(0.05));
+    double in = swings.volts("g", "0", 1000).size();
+    assertThat(1e6 * in / (1e-3 - in)).isCloseTo(2.33e6, within(0.02e6));
+  }
+
   /** Without capacitors the small signal is the slope of the operating point by the offset. */
   @Test
   void agreesWithDifferencesOfOperatingPoints() {
     int compared = 0;
-    for (int draw = 0; draw < 60; draw++) {
+    for (int draw = 0; draw < DRAWS; draw++) {
       Rows rows = RandomCircuits.swinging(draw);
       if (!(OperatingPointSolver.solve(rows.circuit()) instanceof OperatingPoint point)) {
         continue;
@@ -126,7 +170,8 @@ class SmallSignalTest {
     Swings swings =
         Swings.of(
             STAGE.formatted("0", "12", "47k", "10k", "3.3k", "680", "gain=150")
-                + "C1 capacitor in b farads=100n; C2 capacitor e x farads=1u; R5 resistor x 0 ohms=47;"
+                + "C1 capacitor in b farads=100n; C2 capacitor e x farads=1u;"
+                + "R5 resistor x 0 ohms=47;"
                 + "R6 resistor c out ohms=1k; C3 capacitor out 0 farads=22n; D1 diode e 0");
     Circuit circuit = swings.point().circuit();
     double[] slopes = swings.volts("out", "0", 1000).slopes();

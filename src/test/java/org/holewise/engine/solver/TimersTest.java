@@ -3,6 +3,8 @@ package org.holewise.engine.solver;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.holewise.engine.Published;
+import org.holewise.engine.Published.Family;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,6 +39,7 @@ class TimersTest {
     "CMOS, 22e3, 22e3, 47e-9, 465.1",
     "bipolar, 2.2e3, 220e3, 2.2e-6, 1.4834"
   })
+  @Published(Family.LOGIC)
   void anAstableTimerKeepsToItsFormula(
       String family, double ra, double rb, double farads, double hertz) {
     assertThat(hertz(astable(family, ra, rb, farads))).isCloseTo(hertz, within(0.02 * hertz));
@@ -44,6 +47,7 @@ class TimersTest {
 
   /** Duty of the same: (RA + RB)/(RA + 2RB) of the period high. */
   @Test
+  @Published(Family.LOGIC)
   void anAstableTimerIsHighForItsShare() {
     Circuit circuit = astable("CMOS", 10e3, 10e3, 1e-6).rows().circuit();
     Cycle out =
@@ -54,6 +58,7 @@ class TimersTest {
   /** The frequency does not hang on the supply (NE555): the thresholds are shares of it. */
   @ParameterizedTest
   @CsvSource({"5", "9", "15"})
+  @Published(Family.LOGIC)
   void anAstableTimerDoesNotMindItsSupply(double volts) {
     var bread =
         new Bread(volts)
@@ -68,6 +73,7 @@ class TimersTest {
    * RB·C·ln 2).
    */
   @Test
+  @Published(Family.LOGIC)
   void aVoltageAtControlChangesTheFrequency() {
     var bread = astable("CMOS", 10e3, 100e3, 1e-6).rows("B2 battery U1.5 0 volts=4");
     double period = 110e3 * 1e-6 * Math.log((5 - 2.0) / (5 - 4.0)) + 100e3 * 1e-6 * Math.log(2);
@@ -80,6 +86,7 @@ class TimersTest {
    */
   @ParameterizedTest
   @CsvSource({"10e3, 100e-9", "100e3, 1e-6", "47e3, 10e-9"})
+  @Published(Family.LOGIC)
   void aSchmittInverterSwingsBetweenItsThresholds(double ohms, double farads) {
     var bread =
         new Bread(4.5)
@@ -101,6 +108,33 @@ class TimersTest {
     assertThat(Bread.outputs(bread.settled(), "U1")).isEqualTo("LL");
   }
 
+  /**
+   * A monostable's pulse is 1.1·R·C (NE555, SLFS022, monostable operation): ln 3, from empty to two
+   * thirds of the supply. Here its trigger hangs between supply and capacitor, so that it starts
+   * itself anew as soon as the capacitor is down to a fiftieth of the supply: ln(0.98·3).
+   */
+  @ParameterizedTest
+  @Published(Family.LOGIC)
+  @CsvSource({"10e3, 1e-6", "100e3, 100e-9", "47e3, 10e-6"})
+  void aMonostablesPulseIsElevenTenthsOfItsTimeConstant(double ohms, double farads) {
+    double share = (1.0 / 3 - 0.02) / 0.98;
+    Bread bread =
+        new Bread()
+            .chip("U1 555 1=0 2=t 3=out 4=5 6=c 7=c 8=5 family=CMOS")
+            .rows("R1 resistor 5 c ohms=" + ohms + "; C1 capacitor c 0 farads=" + farads)
+            .rows(
+                "R2 resistor t c ohms="
+                    + 1e9 * share
+                    + "; R3 resistor 5 t ohms="
+                    + 1e9 * (1 - share));
+    Circuit circuit = bread.rows().circuit();
+    Cycle out =
+        LogicSolver.cycle(circuit, p -> p.volts(Rows.pin("U1.3")) > 2.5 ? 1 : 0).orElseThrow();
+    double pulse = out.mean() / out.hertz();
+    assertThat(pulse).isCloseTo(Math.log(0.98 * 3) * ohms * farads, within(0.01 * ohms * farads));
+    assertThat(pulse).isCloseTo(1.1 * ohms * farads, within(0.03 * ohms * farads));
+  }
+
   @Test
   void aTimerIsHeldByItsReset() {
     var bread =
@@ -115,6 +149,7 @@ class TimersTest {
   /** Kuphaldt, Digital 11: each output of a counter halves the frequency of the one before. */
   @ParameterizedTest
   @CsvSource({"U1.3, 1", "U2.3, 2", "U2.4, 4", "U2.5, 8", "U2.6, 16"})
+  @Published(Family.LOGIC)
   void aCounterFedByATimerHalvesItsFrequencyAgainAndAgain(String pin, int part) {
     var bread = astable("bipolar", 10e3, 100e3, 1e-6).chip("U2 74393 1=out 2=0 12=5 13=0");
     Circuit circuit = bread.rows().circuit();
