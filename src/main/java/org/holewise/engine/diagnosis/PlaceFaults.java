@@ -9,6 +9,7 @@ import org.holewise.engine.board.Hole;
 import org.holewise.engine.board.Link;
 import org.holewise.engine.diagnosis.Priors.Family;
 import org.holewise.engine.netlist.AsBuilt;
+import org.holewise.engine.part.Footprint;
 import org.holewise.engine.part.Pin;
 import org.holewise.engine.solver.Edit;
 
@@ -29,7 +30,7 @@ final class PlaceFaults {
     var all = new ArrayList<Hypothesis>();
     for (Pin pin : scene.exercise().pins()) {
       Optional<Hole> hole = layout.hole(pin);
-      if (hole.isEmpty()) {
+      if (hole.isEmpty() || rigid(scene, pin.ref())) {
         continue;
       }
       int here = layout.nets().netAt(hole.get());
@@ -82,6 +83,9 @@ final class PlaceFaults {
   private static List<Hypothesis> sameNet(Scene scene) {
     var all = new ArrayList<Hypothesis>();
     for (var part : scene.exercise().parts()) {
+      if (rigid(scene, part.ref())) {
+        continue;
+      }
       for (Pin pin : part.pins()) {
         for (Pin other : part.pins()) {
           int net = scene.record().netlist().net(other);
@@ -99,6 +103,15 @@ final class PlaceFaults {
       }
     }
     return all;
+  }
+
+  /** Legs of a chip go where the chip goes: one of them may be bent under, but in no other hole. */
+  private static boolean rigid(Scene scene, String ref) {
+    return scene
+        .exercise()
+        .part(ref)
+        .filter(part -> part.kind().footprint(part.fields()) instanceof Footprint.Dip)
+        .isPresent();
   }
 
   private static Hypothesis wrongHole(

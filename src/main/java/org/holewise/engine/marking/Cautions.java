@@ -76,18 +76,16 @@ final class Cautions {
     return most;
   }
 
-  /**
-   * Whether a source's current limit holds its voltage down to almost nothing. What swings may well
-   * be nothing on the average.
-   */
+  /** Whether a current limit holds an output's voltage down to almost nothing. */
   private static boolean collapsed(Part source, OperatingPoint point) {
-    double volts = source.fields().number("volts", 0);
-    List<Pin> pins = source.pins();
-    return volts > 0
-        && !source.kind().swings()
-        && pins.size() == 2
-        && Math.abs(point.volts(new Point.AtPin(pins.get(0)), new Point.AtPin(pins.get(1))))
-            < COLLAPSED * volts;
+    return source.kind().feeds(source).stream()
+        .anyMatch(
+            feed ->
+                Math.abs(
+                        point.volts(
+                            new Point.AtPin(source.pin(feed.plus())),
+                            new Point.AtPin(source.pin(feed.minus()))))
+                    < COLLAPSED * feed.volts());
   }
 
   /** Greatest difference between two nets of a circuit in any of its conditions (V). */

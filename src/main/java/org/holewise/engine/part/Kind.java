@@ -41,6 +41,17 @@ public interface Kind {
     return false;
   }
 
+  /** What it feeds steadily: nothing where it is no source, or one that swings. */
+  default List<Feed> feeds(Part part) {
+    return source() && !swings()
+        ? List.of(
+            new Feed(
+                part.pins().get(0).name(),
+                part.pins().get(1).name(),
+                part.fields().number("volts", 0)))
+        : List.of();
+  }
+
   /** Whether what it feeds swings. */
   default boolean swings() {
     return false;

@@ -90,6 +90,13 @@ final class Supply implements Kind {
   }
 
   @Override
+  public List<Feed> feeds(Part part) {
+    return outputs(part.fields()).stream()
+        .map(output -> new Feed(output.plus, output.minus, output.volts))
+        .toList();
+  }
+
+  @Override
   public Map<String, Object> scaled(Part part, double factor) {
     List<Fields> rows = part.fields().rows("outputs");
     return rows.isEmpty()

@@ -61,7 +61,7 @@ public final class Bench {
     final Optional<Settled> settled;
     final Map<Watched, Optional<Cycle>> cycles = new LinkedHashMap<>();
     final Map<List<Edit>, Optional<OperatingPoint>> metered = new LinkedHashMap<>();
-    double @Nullable [] shares;
+    @Nullable Map<String, Double> shares;
     @Nullable Outcome outcome;
 
     State(Circuit circuit, Optional<Settled> settled) {
@@ -231,12 +231,18 @@ public final class Bench {
     if (own.isEmpty() || condition.after() > 0) {
       return Optional.empty();
     }
-    if (near != null && near.assembly == assembly) {
+    if (near != null
+        && (near.assembly == assembly || watched.volts() && near.runs(own.get(), condition))) {
       return near.cycle(condition, watched);
     }
     State state = state(condition);
     return state.cycles.computeIfAbsent(
-        watched, at -> LogicSolver.cycle(state.circuit.undriven(), at::number));
+        watched, at -> LogicSolver.cycle(state.circuit.undriven(), own.get(), at::number));
+  }
+
+  /** Whether its logic goes the same way, so that its outputs swing as often in a period. */
+  private boolean runs(Settled other, Condition condition) {
+    return settled(condition).filter(own -> own.way() == other.way()).isPresent();
   }
 
   /**
@@ -251,50 +257,52 @@ public final class Bench {
   }
 
   private Often often(Condition condition, double rises) {
-    double hertz = rises == 0 ? 0 : rises * clock(circuit(condition)).orElse(0);
-    double[] slopes = new double[circuit(condition).parameters().size()];
-    double[] shares = hertz == 0 ? slopes : shares(condition);
-    for (int k = 0; k < slopes.length && k < shares.length; k++) {
-      slopes[k] = hertz * shares[k];
+    List<Parameter> parameters = circuit(condition).parameters();
+    double hertz = rises == 0 ? 0 : rises * clock(state(condition), circuit(condition)).orElse(0);
+    double[] slopes = new double[parameters.size()];
+    Map<String, Double> shares = hertz == 0 ? Map.of() : shares(condition);
+    for (int k = 0; k < slopes.length; k++) {
+      slopes[k] = hertz * shares.getOrDefault(parameters.get(k).name(), 0.0);
     }
     return new Often(hertz, slopes);
   }
 
-  private static OptionalDouble clock(Circuit circuit) {
-    return LogicSolver.frequency(circuit.undriven());
+  private static OptionalDouble clock(State state, Circuit circuit) {
+    return LogicSolver.frequency(circuit.undriven(), state.settled.orElseThrow());
   }
 
   /**
-   * Slopes of the logarithm of the clock's frequency, by differences. Those of a bench that differs
-   * little are as good, for shares hardly change where values do.
+   * Slopes of the logarithm of the clock's frequency by name of parameter, by differences. Those of
+   * a bench that differs little are as good, for shares hardly change where values do.
    */
-  private double[] shares(Condition condition) {
-    if (near != null
-        && near.assembly.differsByEdits(assembly)
-        && near.settled(condition).flatMap(Settled::clock).isPresent()) {
+  private Map<String, Double> shares(Condition condition) {
+    if (near != null && near.settled(condition).flatMap(Settled::clock).isPresent()) {
       return near.shares(condition);
     }
     State state = state(condition);
-    double[] known = state.shares;
+    Map<String, Double> known = state.shares;
     if (known == null) {
-      known = differences(state.circuit);
+      known = differences(state);
       state.shares = known;
     }
     return known;
   }
 
-  private static double[] differences(Circuit circuit) {
+  private static Map<String, Double> differences(State state) {
+    Circuit circuit = state.circuit;
     List<Parameter> parameters = circuit.parameters();
-    double[] slopes = new double[parameters.size()];
-    for (int k = 0; k < slopes.length; k++) {
+    Map<String, Double> slopes = new LinkedHashMap<>();
+    for (int k = 0; k < parameters.size(); k++) {
       double step = STEP * parameters.get(k).deviation();
       if (step == 0) {
         continue;
       }
-      OptionalDouble above = clock(moved(circuit, k, step));
-      OptionalDouble below = clock(moved(circuit, k, -step));
+      OptionalDouble above = clock(state, moved(circuit, k, step));
+      OptionalDouble below = clock(state, moved(circuit, k, -step));
       if (above.isPresent() && below.isPresent()) {
-        slopes[k] = StrictMath.log(above.getAsDouble() / below.getAsDouble()) / (2 * step);
+        slopes.put(
+            parameters.get(k).name(),
+            StrictMath.log(above.getAsDouble() / below.getAsDouble()) / (2 * step));
       }
     }
     return slopes;

@@ -73,9 +73,24 @@ public final class LogicSolver {
     return Rhythm.of(circuit).flatMap(own -> new CycleRun(circuit, own).watch(number));
   }
 
+  /** The same of a circuit that settled so. */
+  public static Optional<Cycle> cycle(
+      Circuit circuit, Settled settled, ToDoubleFunction<OperatingPoint> number) {
+    return Rhythm.like(settled.way().trace.rhythm(), circuit)
+        .flatMap(own -> new CycleRun(circuit, own).watch(number));
+  }
+
   /** How often the output swings that makes a circuit's own clock (Hz). */
   public static OptionalDouble frequency(Circuit circuit) {
-    Optional<Rhythm> rhythm = Rhythm.of(circuit);
+    return frequency(Rhythm.of(circuit));
+  }
+
+  /** The same of a circuit that settled so, or hardly otherwise. */
+  public static OptionalDouble frequency(Circuit circuit, Settled settled) {
+    return frequency(Rhythm.like(settled.way().trace.rhythm(), circuit));
+  }
+
+  private static OptionalDouble frequency(Optional<Rhythm> rhythm) {
     return rhythm.isPresent()
         ? OptionalDouble.of(1 / rhythm.get().period())
         : OptionalDouble.empty();

@@ -56,14 +56,29 @@ final class Relaxation {
     return circuit.driving(state.drives().holding(List.of(hold)));
   }
 
+  /** One that starts where another circuit's clock was on its first beat. */
+  static Relaxation like(Circuit circuit, Rhythm known) {
+    var relaxation = new Relaxation(circuit, known.hold().part(), known.hold().capacitor());
+    relaxation.state = known.rest().copy();
+    return relaxation;
+  }
+
+  /** From empty, as the supply comes on. */
   Optional<Rhythm> rhythm() {
+    return settle(0, true) && atLogic() ? turns(0) : Optional.empty();
+  }
+
+  /** From a voltage on its way. */
+  Optional<Rhythm> again(double volts) {
+    return settle(volts, false) && atLogic() ? turns(volts) : Optional.empty();
+  }
+
+  private Optional<Rhythm> turns(double start) {
     var turns = new ArrayList<Rhythm.Beat>();
-    double volts = 0;
+    double volts = start;
     for (int turn = 0; turn < MOST_TURNS; turn++) {
-      if (!settle(volts, turn == 0) || turn == 0 && !atLogic()) {
-        return Optional.empty();
-      }
-      Optional<Rhythm.Beat> beat = beat(volts);
+      Optional<Rhythm.Beat> beat =
+          turn == 0 || settle(volts, false) ? beat(volts) : Optional.empty();
       if (beat.isEmpty()) {
         return Optional.empty();
       }

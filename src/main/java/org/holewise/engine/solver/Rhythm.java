@@ -39,6 +39,13 @@ record Rhythm(int part, int output, List<Beat> beats, LogicState rest, Drives.Ho
     return Optional.empty();
   }
 
+  /** That of a circuit which hardly differs from one with this rhythm; else any that it makes. */
+  static Optional<Rhythm> like(Optional<Rhythm> other, Circuit circuit) {
+    return other
+        .flatMap(known -> Relaxation.like(circuit, known).again(known.beats().get(0).from()))
+        .or(() -> of(circuit));
+  }
+
   Pin clock(Circuit circuit) {
     int pin = circuit.mounted[part].stamp().gates.get(0).outputs().get(output).pin();
     return circuit.plan.pinOf(part, pin);

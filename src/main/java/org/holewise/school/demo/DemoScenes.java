@@ -48,7 +48,7 @@ public class DemoScenes {
     var students = STUDENTS.stream().map(name -> classes.addStudent(group, name)).toList();
     lesson.lastWeek(teacher, group, students);
     lesson.now(teacher, group, students);
-    lesson.tomorrow(teacher, group);
+    lesson.toCome(teacher, group);
     store.lay(technician);
   }
 }

@@ -17,7 +17,7 @@ import org.holewise.school.session.Plan;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** The lessons of the demo's class: one last week, one now, one tomorrow. */
+/** The lessons of the demo's class: one last week, one now, and those of the days to come. */
 @Component
 @Profile("demo")
 class Lesson {
@@ -30,6 +30,15 @@ class Lesson {
   private static final int TAKEN = BENCHES - 1;
 
   private static final Duration WEEK = Duration.ofDays(7);
+
+  private static final List<List<String>> TO_COME =
+      List.of(
+          List.of("stage-dimmer"),
+          List.of("stage-bridge", "stage-twilight"),
+          List.of("stage-reference", "stage-curtain"),
+          List.of("stage-hiss", "stage-intercom"),
+          List.of("stage-voices", "stage-pulse"),
+          List.of("stage-chase"));
 
   private final DemoClock clock;
   private final Library library;
@@ -104,9 +113,13 @@ class Lesson {
     clock.ago(minutes(1), () -> work.type(session, bench3, columnOff));
   }
 
-  void tomorrow(Person teacher, ClassGroup group) {
-    var builds = builds("stage-dimmer");
-    sessions.plan(teacher, plan(group, builds, Duration.ofDays(-1), true));
+  /** What the class builds from tomorrow on, a day each, easiest first. */
+  void toCome(Person teacher, ClassGroup group) {
+    for (int day = 1; day <= TO_COME.size(); day++) {
+      for (String slug : TO_COME.get(day - 1)) {
+        sessions.plan(teacher, plan(group, builds(slug), Duration.ofDays(-day), true));
+      }
+    }
   }
 
   private static List<String> bareWires(Builds builds) {

@@ -19,6 +19,7 @@ import org.holewise.school.handin.Looks;
 import org.holewise.school.handin.MarkRow;
 import org.holewise.school.handin.Marks;
 import org.holewise.school.handin.Power;
+import org.holewise.school.library.Library;
 import org.holewise.school.session.Bench;
 import org.holewise.school.session.Benches;
 import org.holewise.school.session.LabSession;
@@ -46,14 +47,20 @@ class DemoScenesIT {
   }
 
   @Test
-  void thereIsALessonNowOneTomorrowAndOneLastWeek() {
-    assertThat(sessions())
-        .extracting(LabSession::state)
-        .containsExactly(State.PLANNED, State.OPEN, State.CLOSED);
-    assertThat(sessions().get(2).released()).isPresent();
-    assertThat(sessions().get(0).plannedFor()).isEqualTo(now().plannedFor().plusDays(1));
-    assertThat(sessions().get(2).plannedFor()).isEqualTo(now().plannedFor().minusDays(7));
+  void thereIsALessonNowOneLastWeekAndEveryOtherExerciseToCome() {
+    assertThat(of(State.OPEN)).hasSize(1);
+    assertThat(of(State.CLOSED)).hasSize(1);
+    assertThat(last().released()).isPresent();
+    assertThat(last().plannedFor()).isEqualTo(now().plannedFor().minusDays(7));
     assertThat(ago(now().opened().orElseThrow())).isBetween(minutes(34), minutes(40));
+    assertThat(of(State.PLANNED))
+        .extracting(session -> session.exercise().slug())
+        .doesNotHaveDuplicates()
+        .hasSize(school.part(Library.class).exercises().size() - 2);
+    assertThat(of(State.PLANNED))
+        .extracting(LabSession::plannedFor)
+        .allMatch(day -> day.isAfter(now().plannedFor()))
+        .allMatch(day -> day.isBefore(now().plannedFor().plusDays(7)));
   }
 
   @Test
@@ -83,7 +90,7 @@ class DemoScenesIT {
 
   @Test
   void everythingOfLastWeekIsMarkedAndOneBenchNeverFoundItsSlip() {
-    var last = sessions().get(2);
+    var last = last();
     for (int number = 1; number <= 7; number++) {
       var marks = marks(last, number);
       assertThat(marks)
@@ -117,12 +124,18 @@ class DemoScenesIT {
     assertThat(mark.points().total()).isLessThan(mark.points().of());
   }
 
-  private static List<LabSession> sessions() {
-    return school.part(LabSessions.class).all();
+  private static List<LabSession> of(State state) {
+    return school.part(LabSessions.class).all().stream()
+        .filter(session -> session.state() == state)
+        .toList();
   }
 
   private static LabSession now() {
-    return sessions().get(1);
+    return of(State.OPEN).get(0);
+  }
+
+  private static LabSession last() {
+    return of(State.CLOSED).get(0);
   }
 
   private static Bench bench(LabSession session, int number) {

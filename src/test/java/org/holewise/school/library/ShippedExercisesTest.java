@@ -19,7 +19,19 @@ class ShippedExercisesTest {
     var library = new ShippedExercises();
     assertThat(library.exercises())
         .extracting(entry -> entry.exercise().slug())
-        .containsExactly("stage-cue", "stage-dimmer", "stage-moonlight");
+        .containsExactly(
+            "stage-bridge",
+            "stage-chase",
+            "stage-cue",
+            "stage-curtain",
+            "stage-dimmer",
+            "stage-hiss",
+            "stage-intercom",
+            "stage-moonlight",
+            "stage-pulse",
+            "stage-reference",
+            "stage-twilight",
+            "stage-voices");
     assertThat(library.find("stage-dimmer").orElseThrow().exercise().title())
         .isEqualTo("A divider for the dimmer");
     assertThat(library.find("curtain")).isEmpty();

@@ -48,10 +48,23 @@ class GateTest {
     assertThat(answer.highlight().ringed()).isNotEmpty();
   }
 
+  /** In every exercise that is fed by more than a generator. */
   @ParameterizedTest
-  @FieldSource("SLUGS")
-  void aLinkAcrossTheRailsStopsAndIsRinged(String slug) {
-    GateAnswer answer = check(slug, checked(slug) + "link +a5 -a5\nlink +j7 -j7\n");
+  @CsvSource({
+    "stage-bridge, link +j4 -j4",
+    "stage-chase, link +j4 -a4",
+    "stage-cue, link +a5 -a5",
+    "stage-curtain, link +a4 -a4",
+    "stage-dimmer, link +j7 -j7",
+    "stage-intercom, link +j4 -a4",
+    "stage-moonlight, link +a5 -a5",
+    "stage-pulse, link +j4 -a4",
+    "stage-reference, link +a36 -a36",
+    "stage-twilight, link +a4 -a4",
+    "stage-voices, link +j4 -j4"
+  })
+  void aLinkAcrossTheRailsStopsAndIsRinged(String slug, String link) {
+    GateAnswer answer = check(slug, checked(slug) + link + "\n");
     assertThat(answer.stops()).extracting(Stop::kind).contains("supply-shorted");
     assertThat(said(answer)).contains("shorted").contains("part it");
   }

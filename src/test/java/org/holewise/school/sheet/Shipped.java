@@ -25,7 +25,20 @@ import org.springframework.core.io.ClassPathResource;
 
 /** The exercises that come along, and marks of lines typed for them. */
 public final class Shipped {
-  public static final List<String> SLUGS = List.of("stage-cue", "stage-dimmer", "stage-moonlight");
+  public static final List<String> SLUGS =
+      List.of(
+          "stage-bridge",
+          "stage-chase",
+          "stage-cue",
+          "stage-curtain",
+          "stage-dimmer",
+          "stage-hiss",
+          "stage-intercom",
+          "stage-moonlight",
+          "stage-pulse",
+          "stage-reference",
+          "stage-twilight",
+          "stage-voices");
 
   private static final Map<String, LibraryExercise> ENTRIES = new ConcurrentHashMap<>();
   private static final Map<String, List<StartingPoint>> STARTS = new ConcurrentHashMap<>();
