@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.DriverManager;
-import java.sql.SQLException;
+import org.h2.mvstore.MVStoreException;
+import org.h2.mvstore.MVStoreTool;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
@@ -18,9 +18,6 @@ record EmbeddedStore(Path file) implements JdbcConnectionDetails {
 
   private static final String APPENDING = ";WRITE_DELAY=0;REUSE_SPACE=FALSE;QUERY_CACHE_SIZE=256";
 
-  /** Gives the space of what was replaced back as it closes, for at most ten seconds. */
-  private static final String TIDYING = ";WRITE_DELAY=0;MAX_COMPACT_TIME=10000";
-
   /** Below this a file is not worth the wait (bytes). */
   private static final long LARGE = 64L << 20;
 
@@ -28,15 +25,23 @@ record EmbeddedStore(Path file) implements JdbcConnectionDetails {
 
   /** Makes a file small again that has grown; nobody else may have it open. */
   void tidy() {
+    tidy(LARGE);
+  }
+
+  /**
+   * What is still needed is copied beside the file, and the copy takes its place in one move: who
+   * is killed meanwhile loses nothing.
+   *
+   * @param large a smaller file is left alone (bytes)
+   */
+  void tidy(long large) {
     Path data = file.resolveSibling(file.getFileName() + ".mv.db");
     try {
-      if (!Files.exists(data) || Files.size(data) < LARGE) {
-        return;
+      if (Files.exists(data) && Files.size(data) >= large) {
+        log.info("tidying {}", data);
+        MVStoreTool.compact(data.toString(), false);
       }
-      try (var opened = DriverManager.getConnection(url(TIDYING), getUsername(), getPassword())) {
-        log.info("tidying {}", opened.getMetaData().getURL());
-      }
-    } catch (SQLException e) {
+    } catch (MVStoreException e) {
       // Who opens it next is told why it cannot be opened.
       log.warn("the data could not be tidied", e);
     } catch (IOException e) {
@@ -44,13 +49,9 @@ record EmbeddedStore(Path file) implements JdbcConnectionDetails {
     }
   }
 
-  private String url(String how) {
-    return "jdbc:h2:file:" + file + how;
-  }
-
   @Override
   public String getJdbcUrl() {
-    return url(APPENDING);
+    return "jdbc:h2:file:" + file + APPENDING;
   }
 
   @Override
