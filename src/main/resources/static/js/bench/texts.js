@@ -11,7 +11,10 @@ export function compose(kind, values) {
   if (kind === "part") {
     const seats = [...values].filter(([pin, hole]) => pin !== MARKED && closed(hole) !== "");
     const marked = (values.get(MARKED) ?? "").trim();
-    const words = seats.map(([pin, hole]) => `${pin}=${closed(hole)}`);
+    // A chip's field may hold its pins one by one, as somebody typed them.
+    const words = seats.map(([pin, hole]) =>
+      hole.includes("=") ? hole.trim() : `${pin}=${closed(hole)}`,
+    );
     return [...words, ...(marked ? [`marked ${marked}`] : [])].join(" ");
   }
   if (kind === "link") {

@@ -106,7 +106,7 @@ record EntryFields(
   /** The field to go to for an entry. */
   static String firstField(EntryName name, Exercise exercise) {
     return switch (name.kind()) {
-      case PART -> name + ":" + exercise.part(name.id()).orElseThrow().pins().get(0).name();
+      case PART -> name + ":" + PinTexts.names(exercise.part(name.id()).orElseThrow()).get(0);
       case LINK -> name + ":" + SentEntry.FROM;
       case READING, EXTRA -> name.toString();
     };

@@ -18,7 +18,9 @@ class PinLabels {
 
   String of(Part part, String pin) {
     String own = say("student.pin." + part.kind().name() + "." + pin, "");
-    return own.isEmpty() ? say("student.pin.any", pin, pin) : own;
+    return own.isEmpty()
+        ? say("student.pin.any" + (pin.equals(PinTexts.PIN_1) ? "." + pin : ""), pin, pin)
+        : own;
   }
 
   /** Why a field cannot be kept. */

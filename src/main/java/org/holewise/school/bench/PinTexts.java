@@ -6,24 +6,36 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.holewise.engine.part.Footprint;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
 
 /**
- * The text of a part's entry as fields: a hole for each lead, and what was read off the part. What
- * cannot be read stands in a field as well, so that whoever typed it sees it.
+ * The text of a part's entry as fields: a hole for each lead, for a chip the hole of its pin 1, and
+ * what was read off the part. What cannot be read stands in a field as well, so that whoever typed
+ * it sees it.
  *
- * @param holes texts by pin, all pins in the order of the kind; empty where none was typed
+ * @param holes texts by field, in the order of {@link #names}; empty where none was typed
  */
 record PinTexts(Map<String, String> holes, String marked) {
 
   private static final Pattern MARKED =
       Pattern.compile("(?:^|\\s)marked\\s+(\\S.*)$", Pattern.CASE_INSENSITIVE);
 
+  /** The field that places a whole chip. */
+  static final String PIN_1 = "pin1";
+
+  /** The fields of a part's holes: its pins; for a chip one, since all its pins go together. */
+  static List<String> names(Part part) {
+    return part.kind().footprint(part.fields()) instanceof Footprint.Dip
+        ? List.of(PIN_1)
+        : part.pins().stream().map(Pin::name).toList();
+  }
+
   /** The texts of fields; those that were not sent are empty. */
   static PinTexts of(Part part, Map<String, String> fields, String marked) {
     var holes = empty(part);
-    holes.replaceAll((pin, none) -> fields.getOrDefault(pin, "").replaceAll("\\s+", ""));
+    holes.replaceAll((pin, none) -> closed(fields.getOrDefault(pin, "")));
     return new PinTexts(holes, marked.strip());
   }
 
@@ -49,14 +61,27 @@ record PinTexts(Map<String, String> holes, String marked) {
     String seats =
         holes.entrySet().stream()
             .filter(seat -> !seat.getValue().isEmpty())
-            .map(seat -> seat.getKey() + "=" + seat.getValue())
+            .map(
+                seat ->
+                    named(seat.getValue())
+                        ? seat.getValue()
+                        : seat.getKey() + "=" + seat.getValue())
             .collect(Collectors.joining(" "));
     return (seats + (marked.isEmpty() ? "" : " marked " + marked)).strip();
   }
 
+  /** Whether a field holds pins by name, as somebody typed a chip's one by one. */
+  private static boolean named(String text) {
+    return text.contains("=");
+  }
+
+  private static String closed(String text) {
+    return named(text) ? text.strip() : text.replaceAll("\\s+", "");
+  }
+
   private static Map<String, String> empty(Part part) {
     var holes = new LinkedHashMap<String, String>();
-    part.pins().stream().map(Pin::name).forEach(pin -> holes.put(pin, ""));
+    names(part).forEach(pin -> holes.put(pin, ""));
     return holes;
   }
 
@@ -77,8 +102,7 @@ record PinTexts(Map<String, String> holes, String marked) {
 
   private static Optional<String> pin(Part part, String word) {
     int sign = word.indexOf('=');
-    return part.pins().stream()
-        .map(Pin::name)
+    return names(part).stream()
         .filter(pin -> sign > 0 && pin.equalsIgnoreCase(word.substring(0, sign)))
         .findFirst();
   }

@@ -75,7 +75,7 @@ record SentEntry(
 
   private static PinTexts pins(Part part, Map<String, String> fields) {
     for (String field : fields.keySet()) {
-      if (!field.equals(MARKED) && part.pins().stream().noneMatch(p -> p.name().equals(field))) {
+      if (!field.equals(MARKED) && !PinTexts.names(part).contains(field)) {
         throw EntryForm.unknown();
       }
     }
