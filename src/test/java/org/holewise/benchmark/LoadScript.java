@@ -93,7 +93,7 @@ public final class LoadScript {
       int all = pupils.size();
       noted("sign-ins", loop.run(all, A_SECOND, i -> pupils.get(i).comesIn()));
       noted("benches opened", loop.run(all, A_SECOND, i -> pupils.get(i).opensBench()));
-      var handIns = loop.run(HAND_INS, A_SECOND, i -> pupils.get(i % all).handsIn("key " + i));
+      var handIns = loop.run(HAND_INS, A_SECOND, i -> pupils.get(i % all).handsIn("key-" + i));
       noted("hand-ins", handIns);
       for (Pupil pupil : pupils) {
         await().atMost(LONGEST_MARKING).until(pupil::isMarked);
