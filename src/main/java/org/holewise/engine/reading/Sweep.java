@@ -1,7 +1,5 @@
 package org.holewise.engine.reading;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -51,19 +49,6 @@ final class Sweep {
     this.to = to;
     this.meter = meter;
     least = meter.resolution(Function.ACVOLTS, 0);
-  }
-
-  /** A frequency and the ratio there, plain. */
-  record Spot(double hertz, double ratio) {}
-
-  /** The ratio over the whole range, for a plot. */
-  List<Spot> curve() {
-    var spots = new ArrayList<Spot>();
-    for (int k = 0; k <= PLACES; k++) {
-      double hertz = StrictMath.exp(place(k));
-      spots.add(new Spot(hertz, of.rms(hertz) / to.rms(hertz)));
-    }
-    return spots;
   }
 
   /**
