@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.holewise.engine.board.BuildCheck;
+import org.holewise.school.sheet.Shipped;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.springframework.core.io.ByteArrayResource;
@@ -19,19 +20,7 @@ class ShippedExercisesTest {
     var library = new ShippedExercises();
     assertThat(library.exercises())
         .extracting(entry -> entry.exercise().slug())
-        .containsExactly(
-            "stage-bridge",
-            "stage-chase",
-            "stage-cue",
-            "stage-curtain",
-            "stage-dimmer",
-            "stage-hiss",
-            "stage-intercom",
-            "stage-moonlight",
-            "stage-pulse",
-            "stage-reference",
-            "stage-twilight",
-            "stage-voices");
+        .containsExactlyElementsOf(Shipped.SLUGS);
     assertThat(library.find("stage-dimmer").orElseThrow().exercise().title())
         .isEqualTo("A divider for the dimmer");
     assertThat(library.find("curtain")).isEmpty();
