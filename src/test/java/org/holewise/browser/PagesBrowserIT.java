@@ -26,8 +26,8 @@ class PagesBrowserIT extends Browser {
   @ParameterizedTest
   @ValueSource(ints = {NARROWEST, DESK})
   void aSchoolIsSetUpAndATeacherGetsAToken(int width, @TempDir Path data, CapturedOutput log) {
-    try (var school = RunningSchool.plain(data)) {
-      var page = page(width, ColorScheme.LIGHT);
+    try (var school = RunningSchool.plain(data);
+        var page = page(width, ColorScheme.LIGHT)) {
       setsUp(page, school, lastCode(log));
       page.navigate(school.at("/people").toString());
       signsIn(page, "Mara Lindqvist");
@@ -39,8 +39,6 @@ class PagesBrowserIT extends Browser {
       signsIn(page, "Tom Okafor");
       makesAndRevokesAToken(page);
       seesWhatIsNotThere(page, school);
-      // Before the school, for it may still be loading.
-      page.close();
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
 import org.holewise.engine.exercise.Condition;
@@ -139,12 +140,7 @@ final class Prediction {
     var cholesky = LinearSolverFactory_DDRM.chol(n);
     if (!cholesky.setA(covariance.copy())) {
       // Slopes so steep that what they share is lost in rounding: each reading counts for itself.
-      for (int i = 0; i < n; i++) {
-        for (int j = 0; j < n; j++) {
-          covariance.set(i, j, i == j ? covariance.get(i, i) : 0);
-        }
-      }
-      cholesky.setA(covariance);
+      cholesky.setA(CommonOps_DDRM.diag(CommonOps_DDRM.extractDiag(covariance, null).data));
     }
     weighted = new DMatrixRMaj(n, 1);
     cholesky.solve(y, weighted);

@@ -164,7 +164,7 @@ public final class Instrument {
         floating);
   }
 
-  private static double[] scaled(double[] slopes, double by) {
+  static double[] scaled(double[] slopes, double by) {
     double[] result = slopes.clone();
     for (int i = 0; i < result.length; i++) {
       result[i] *= by;

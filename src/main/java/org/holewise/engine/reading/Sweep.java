@@ -69,7 +69,7 @@ final class Sweep {
             Forecast.Sort.AMOUNT,
             decibel ? Function.DECIBELS : Function.RATIO,
             decibel ? DECIBELS * StrictMath.log(plain) : plain,
-            seen ? scaled(shares(above, below), scale) : new double[of.parameters()],
+            seen ? Instrument.scaled(shares(above, below), scale) : new double[of.parameters()],
             floating(),
             scale * unsure(Math.max(above.value(), least), below.value())));
   }
@@ -112,7 +112,7 @@ final class Sweep {
         Forecast.Sort.AMOUNT,
         Function.RATIO,
         quality,
-        scaled(slopes, quality),
+        Instrument.scaled(slopes, quality),
         floating(),
         quality * unsure);
   }
@@ -132,7 +132,7 @@ final class Sweep {
         Forecast.Sort.AMOUNT,
         Function.FREQUENCY,
         hertz,
-        scaled(slopes, hertz),
+        Instrument.scaled(slopes, hertz),
         floating(),
         hertz * unsure);
   }
@@ -266,13 +266,5 @@ final class Sweep {
 
   private boolean floating() {
     return of.floating() || to.floating();
-  }
-
-  private static double[] scaled(double[] slopes, double by) {
-    double[] result = slopes.clone();
-    for (int k = 0; k < result.length; k++) {
-      result[k] *= by;
-    }
-    return result;
   }
 }

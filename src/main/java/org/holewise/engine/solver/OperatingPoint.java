@@ -167,7 +167,7 @@ public final class OperatingPoint implements Outcome {
     return SmallSignal.tones(elements).stream()
         .map(SmallSignal.Tone::wave)
         .distinct()
-        .map(wave -> SmallSignal.transfer(plain, factors, wave, spots.at(plus), spots.at(minus)))
+        .map(wave -> Transfer.of(plain, factors, wave, spots.at(plus), spots.at(minus)))
         .toList();
   }
 

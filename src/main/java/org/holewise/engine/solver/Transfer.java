@@ -1,5 +1,6 @@
 package org.holewise.engine.solver;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
 import org.holewise.engine.part.Wave;
@@ -31,6 +32,73 @@ public final class Transfer {
     this.into = into;
     this.out = out;
     this.between = between;
+  }
+
+  /**
+   * The voltage between two spots over the frequency of the generators of one wave.
+   *
+   * @param factors of the circuit at rest
+   */
+  static Transfer of(Equations plain, Factors factors, Wave wave, int plus, int minus) {
+    Elements elements = plain.elements;
+    double[] b = new double[plain.n];
+    for (int k = 0; k < elements.sources.size(); k++) {
+      Elements.Source source = elements.sources.get(k);
+      if (source.swing.isPresent() && source.swing.get().wave() == wave) {
+        b[plain.nodes.count + k] = source.sign * source.swing.get().peak();
+      }
+    }
+    factors.solve(b);
+    var places = new ArrayList<double[]>();
+    var values = new ArrayList<Double>();
+    for (Elements.Capacitance c : elements.capacitances) {
+      places.add(between(plain, c.a(), c.b()));
+      values.add(c.farads());
+    }
+    for (int k = 0; k < elements.sources.size(); k++) {
+      if (elements.sources.get(k).henries > 0) {
+        double[] place = new double[plain.n];
+        place[plain.nodes.count + k] = 1;
+        places.add(place);
+        values.add(-elements.sources.get(k).henries);
+      }
+    }
+    double[] c = between(plain, plus, minus);
+    int n = places.size();
+    double[] into = new double[n];
+    double[] out = new double[n];
+    double[][] across = new double[n][n];
+    for (int j = 0; j < n; j++) {
+      double[] solved = places.get(j).clone();
+      factors.solve(solved);
+      into[j] = dot(places.get(j), b);
+      out[j] = values.get(j) * dot(c, solved);
+      for (int i = 0; i < n; i++) {
+        across[i][j] = values.get(j) * dot(places.get(i), solved);
+      }
+    }
+    return new Transfer(wave, dot(c, b), into, out, across);
+  }
+
+  private static double[] between(Equations plain, int plus, int minus) {
+    double[] c = new double[plain.n];
+    int one = plain.nodes.at(plus);
+    int other = plain.nodes.at(minus);
+    if (one >= 0) {
+      c[one] += 1;
+    }
+    if (other >= 0) {
+      c[other] -= 1;
+    }
+    return c;
+  }
+
+  private static double dot(double[] one, double[] other) {
+    double sum = 0;
+    for (int k = 0; k < one.length; k++) {
+      sum += one[k] * other[k];
+    }
+    return sum;
   }
 
   public Wave wave() {

@@ -30,10 +30,10 @@ class TeacherBrowserIT extends Browser {
 
   @Test
   void aTeacherPlansALessonWalksTheRoomAndMarksIt(@TempDir Path data) throws IOException {
-    try (var school = RunningSchool.plain(data)) {
+    try (var school = RunningSchool.plain(data);
+        var page = page(NARROWEST, ColorScheme.LIGHT)) {
       school.part(People.class).add("Ada Fennimore", Role.ADMINISTRATOR, PASSWORD);
       var teacher = school.part(People.class).add(TEACHER, Role.TEACHER, PASSWORD);
-      var page = page(NARROWEST, ColorScheme.LIGHT);
       signsIn(page, school, TEACHER, PASSWORD);
       seesThatThereIsNoClass(page, school);
       var group = RoomScene.aClass(school::part, CLASS);
@@ -47,8 +47,6 @@ class TeacherBrowserIT extends Browser {
       moves(page, scene);
       releasesAndCloses(page);
       seesTheSessionAmongThePast(page, school);
-      // Before the school, for it may still be loading.
-      page.close();
     }
   }
 

@@ -30,18 +30,16 @@ class ClassesBrowserIT extends Browser {
 
   @Test
   void aTeacherAddsAClassItsStudentsAndTheirCards(@TempDir Path data) {
-    try (var school = RunningSchool.plain(data)) {
+    try (var school = RunningSchool.plain(data);
+        var page = page(NARROWEST, ColorScheme.LIGHT)) {
       school.part(People.class).add("Ada Fennimore", Role.ADMINISTRATOR, PASSWORD);
       school.part(People.class).add(TEACHER, Role.TEACHER, PASSWORD);
-      var page = page(NARROWEST, ColorScheme.LIGHT);
       signsIn(page, school, TEACHER, PASSWORD);
       addsAClass(page, school);
       pastesNames(page);
       makesCards(page);
       seesAStudent(page);
       putsAStudentBack(page, school);
-      // Before the school, for it may still be loading.
-      page.close();
     }
   }
 

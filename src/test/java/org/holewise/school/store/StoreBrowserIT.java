@@ -32,12 +32,12 @@ class StoreBrowserIT extends Browser {
 
   @Test
   void aTechnicianStocksPacksTakesBackAndOrders(@TempDir Path data) {
-    try (var school = RunningSchool.plain(data)) {
+    try (var school = RunningSchool.plain(data);
+        var page = page(NARROWEST, ColorScheme.LIGHT)) {
       var people = school.part(People.class);
       people.add("Ada Fennimore", Role.ADMINISTRATOR, PASSWORD);
       var technician = people.add("Tamar Quill", Role.TECHNICIAN, PASSWORD);
       var teacher = people.add("Orla Fennimore", Role.TEACHER, PASSWORD);
-      var page = page(NARROWEST, ColorScheme.LIGHT);
       comesIn(page, school);
       seesAnEmptyStore(page, school);
       var session = planned(school, teacher);
@@ -48,8 +48,6 @@ class StoreBrowserIT extends Browser {
       keepsALedger(page);
       packs(page, school, session);
       orders(page, school);
-      // Before the school, for it may still be loading.
-      page.close();
     }
   }
 

@@ -30,11 +30,11 @@ class AdministratorBrowserIT extends Browser {
 
   @Test
   void anAdministratorLooksAfterTheSchool(@TempDir Path data) {
-    try (var school = RunningSchool.plain(data)) {
+    try (var school = RunningSchool.plain(data);
+        var page = page(NARROWEST, ColorScheme.LIGHT)) {
       var people = school.part(People.class);
       var ada = people.add(ADMINISTRATOR, Role.ADMINISTRATOR, PASSWORD);
       var teacher = people.add(LONG_NAME, Role.TEACHER, PASSWORD);
-      var page = page(NARROWEST, ColorScheme.LIGHT);
       signsIn(page, school, ADMINISTRATOR, PASSWORD);
       goesRoundByKeyboard(page);
       takesAnAccountAwayAndGivesItBack(page, school);
@@ -42,8 +42,6 @@ class AdministratorBrowserIT extends Browser {
       changesTheirPassword(page, school);
       seesWhatWasDone(page, school, ada, teacher);
       backsUp(page, school);
-      // Before the school, for it may still be loading.
-      page.close();
     }
   }
 
