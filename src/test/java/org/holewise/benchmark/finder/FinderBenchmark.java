@@ -1,0 +1,176 @@
+package org.holewise.benchmark.finder;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.holewise.benchmark.finder.Visit.Value;
+import org.holewise.engine.diagnosis.NextReading;
+import org.holewise.engine.diagnosis.Priors;
+import org.holewise.engine.diagnosis.Suspect;
+import org.holewise.engine.exercise.BenchRecord;
+import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.exercise.Extra;
+import org.holewise.engine.exercise.Occasion;
+import org.holewise.engine.exercise.Written;
+import org.holewise.engine.marking.Mark;
+import org.holewise.engine.marking.Marking;
+import org.holewise.engine.reading.Meters;
+
+/**
+ * Draws builds with faults, marks them, asks for up to two more readings and prints how often the
+ * place was named, beside the best possible. Arguments: builds a setup, seed, then names of setups
+ * ({@code all} for those of the library too).
+ */
+public final class FinderBenchmark {
+  private final int builds;
+  private final Random random;
+  private final Tally finder = new Tally();
+  private final Tally best = new Tally();
+  private final Tally afterOne = new Tally();
+  private final Tally afterTwo = new Tally();
+  private final List<Double> gainLessFall = new ArrayList<>();
+  private long nanos;
+  private int marks;
+  private int lost;
+
+  private FinderBenchmark(int builds, Random random) {
+    this.builds = builds;
+    this.random = random;
+  }
+
+  public static void main(String[] arguments) {
+    int builds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 400;
+    long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
+    List<String> names =
+        List.of(arguments).subList(Math.min(2, arguments.length), arguments.length);
+    var setups = new ArrayList<>(Setup.five());
+    if (names.contains("all")) {
+      setups.addAll(Setup.shipped());
+    }
+    setups.removeIf(
+        setup -> !names.isEmpty() && !names.contains("all") && !names.contains(setup.name()));
+    var whole = new FinderBenchmark(builds, new Random(seed));
+    setups.forEach(whole::run);
+    whole.print();
+  }
+
+  private void run(Setup setup) {
+    List<Ailment> ailments = Ailments.of(setup);
+    var possible = new BestPossible(setup, ailments, random);
+    var own = new Tally();
+    var ownBest = new Tally();
+    for (int i = 0; i < builds; i++) {
+      Ailment ailment = drawn(ailments);
+      var visit = new Visit(ailment.truth().apply(random), random);
+      var meter = Meters.named(setup.exercise().meter()).orElseThrow();
+      Map<String, Value> read = Slips.slipped(ailment.slip(), visit.readings(), meter, random);
+      Map<List<String>, Double> most = possible.places(read);
+      best.count(ailment, most);
+      ownBest.count(ailment, most);
+      Mark mark = mark(setup, read, List.of());
+      lost += ailment.kind().equals("none") && mark.marks().total() < mark.marks().of() ? 1 : 0;
+      finder.count(ailment, places(mark, setup));
+      own.count(ailment, places(mark, setup));
+      ask(setup, ailment, visit, read, mark);
+    }
+    System.out.printf("%-16s %d kinds of ailment%n", setup.name(), ailments.size());
+    System.out.println("  finder " + own.line());
+    System.out.println("  best   " + ownBest.line());
+  }
+
+  private Ailment drawn(List<Ailment> ailments) {
+    double u = random.nextDouble();
+    for (Ailment ailment : ailments) {
+      u -= ailment.prior();
+      if (u < 0) {
+        return ailment;
+      }
+    }
+    return ailments.get(0);
+  }
+
+  private Mark mark(Setup setup, Map<String, Value> read, List<Extra> extra) {
+    Map<String, Written> written = new LinkedHashMap<>();
+    read.forEach((id, value) -> written.put(id, Written.text(value.text())));
+    Exercise exercise = setup.exercise();
+    var record =
+        new BenchRecord(
+            exercise.slug(), exercise.meter(), Optional.of(setup.build()), written, extra);
+    long start = System.nanoTime();
+    Mark mark = Marking.mark(exercise, record, Priors.start(), Set.of("volts"));
+    nanos += System.nanoTime() - start;
+    marks++;
+    return mark;
+  }
+
+  private static Map<List<String>, Double> places(Mark mark, Setup setup) {
+    Map<List<String>, Double> places = new LinkedHashMap<>();
+    for (Suspect suspect : mark.diagnosis().suspects()) {
+      places.put(
+          List.of(Places.of(suspect.place(), setup.exercise().board())), suspect.probability());
+    }
+    return places;
+  }
+
+  private void ask(Setup setup, Ailment ailment, Visit visit, Map<String, Value> read, Mark first) {
+    var extra = new ArrayList<Extra>();
+    Mark mark = first;
+    for (Tally tally : List.of(afterOne, afterTwo)) {
+      Optional<NextReading> next = mark.diagnosis().next();
+      if (next.isPresent()) {
+        Occasion when = Occasion.in(next.get().when());
+        Optional<Value> answer = visit.read(next.get().measure(), setup.exercise().condition(when));
+        if (answer.isPresent()) {
+          Written text = Written.text(answer.get().text());
+          extra.add(new Extra("x" + extra.size(), next.get().measure(), when, text));
+          Mark more = mark(setup, read, extra);
+          gainLessFall.add(next.get().gain() - entropy(mark) + entropy(more));
+          mark = more;
+        }
+      }
+      tally.count(ailment, places(mark, setup));
+    }
+  }
+
+  /** Entropy over the places that are listed (bit). */
+  private static double entropy(Mark mark) {
+    return mark.diagnosis().suspects().stream()
+        .mapToDouble(Suspect::probability)
+        .filter(p -> p > 0)
+        .map(p -> -p * Math.log(p) / Math.log(2))
+        .sum();
+  }
+
+  private void print() {
+    System.out.println("all");
+    System.out.println("  finder " + finder.line());
+    System.out.println("  best   " + best.line());
+    System.out.printf(
+        Locale.ROOT,
+        "  finder over best: first %.3f  first three %.3f%n",
+        finder.first() / best.first(),
+        finder.firstThree() / best.firstThree());
+    System.out.println("  after one asked " + afterOne.line());
+    System.out.println("  after two asked " + afterTwo.line());
+    System.out.printf(
+        Locale.ROOT,
+        "  gain less fall of entropy: mean %.3f over %d askings (bit)%n",
+        gainLessFall.stream().mapToDouble(x -> x).average().orElse(0),
+        gainLessFall.size());
+    System.out.printf(
+        Locale.ROOT,
+        "  sound builds that lost marks: %d; %.1f ms a mark over %d marks%n",
+        lost,
+        nanos / 1e6 / marks,
+        marks);
+    System.out.println("finder by kind");
+    finder.kinds().forEach(System.out::println);
+    System.out.println("best by kind");
+    best.kinds().forEach(System.out::println);
+  }
+}
