@@ -145,6 +145,8 @@ final class MarkShape {
     return List.of(
         may("ref", TEXT, "A part or a source; with pin, one of its leads."),
         may("pin", TEXT, "The lead.").beside("ref"),
+        may("refs", list(TEXT), "Two parts that may have traded places."),
+        may("readings", list(TEXT), "Two readings that may have been exchanged."),
         may("link", COUNT, "Index in links."),
         may("reading", TEXT, "Id of a reading."),
         may("holes", HOLES, "Where it probably is, or the strips concerned."));

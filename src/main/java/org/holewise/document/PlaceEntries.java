@@ -62,10 +62,14 @@ final class PlaceEntries {
       entry.put("ref", lead.pin().ref()).put("pin", lead.pin().name());
     } else if (place instanceof Place.OfPart part) {
       entry.put("ref", part.ref());
+    } else if (place instanceof Place.OfParts parts) {
+      entry.putArray("refs").add(parts.one()).add(parts.other());
     } else if (place instanceof Place.OfSupply supply) {
       entry.put("ref", supply.ref());
     } else if (place instanceof Place.OfReading reading) {
       entry.put("reading", reading.id());
+    } else if (place instanceof Place.OfReadings readings) {
+      entry.putArray("readings").add(readings.one()).add(readings.other());
     } else if (place instanceof Place.OfLink link) {
       entry.put("link", link.link());
     }

@@ -116,6 +116,12 @@ final class Names {
     if (place instanceof Place.OfStrips strips) {
       return messages.say("who.strips", strips.one(), strips.other());
     }
+    if (place instanceof Place.OfParts parts) {
+      return all(List.of(parts.one(), parts.other()));
+    }
+    if (place instanceof Place.OfReadings readings) {
+      return all(List.of(reading(readings.one()), reading(readings.other())));
+    }
     return place instanceof Place.OfReading reading ? reading(reading.id()) : "";
   }
 

@@ -140,6 +140,12 @@ public final class Texts {
     if (place instanceof Place.OfSupply) {
       return ".supply";
     }
+    if (place instanceof Place.OfParts) {
+      return ".parts";
+    }
+    if (place instanceof Place.OfReadings) {
+      return ".readings";
+    }
     return place instanceof Place.OfReading ? ".reading" : "";
   }
 }

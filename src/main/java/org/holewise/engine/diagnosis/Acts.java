@@ -26,6 +26,7 @@ final class Acts {
     tasks.put("wrong-hole", List.of(new Task("move-lead", 0.3)));
     tasks.put("leftover", List.of(new Task("take-out", 0.3)));
     tasks.put("rail-gap", List.of(new Task("bridge-gap", 0.5)));
+    tasks.put("swapped-parts", List.of(new Task("check-value", 1)));
     tasks.put("wrong-value", List.of(new Task("check-value", 0.5)));
     tasks.put("reversed", List.of(new Task("turn-round", 0.5)));
     tasks.put("swapped-pins", List.of(new Task("check-pins", 0.5)));
@@ -39,6 +40,10 @@ final class Acts {
     tasks.put("supply-low", List.of(new Task("check-supply", 0.5)));
     tasks.put("supply-reversed", List.of(new Task("check-supply", 0.5)));
     tasks.put("meter-leads", List.of(new Task("swap-meter-leads", 0.3)));
+    tasks.put("meter-scale", List.of(new Task("measure-again", 0.5)));
+    tasks.put("meter-mode", List.of(new Task("set-meter", 0.3)));
+    tasks.put("meter-fuse", List.of(new Task("other-meter", 0.5)));
+    tasks.put("readings-exchanged", List.of(new Task("measure-again", 1)));
     tasks.put("meter-place", List.of(new Task("measure-again", 0.5)));
     return tasks;
   }

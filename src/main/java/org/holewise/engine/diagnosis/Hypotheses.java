@@ -18,6 +18,7 @@ final class Hypotheses {
           ContactFaults::ofLinks,
           ContactFaults::ofBridges,
           PartFaults::wrongValue,
+          ExchangedParts::of,
           PartFaults::reversed,
           PartFaults::swappedPins,
           ChipFaults::of,
@@ -28,13 +29,8 @@ final class Hypotheses {
           SupplyFaults::off,
           SupplyFaults::low,
           SupplyFaults::reversed,
-          MeterFaults::ofReadings);
-
-  /** Hypotheses times the cube of the leads that are worth a second or two. */
-  private static final double WORK = 8e8;
-
-  /** So many are looked at, however large the circuit. */
-  private static final int LEAST = 100;
+          MeterFaults::ofReadings,
+          MeterFaults::exchanged);
 
   private Hypotheses() {}
 

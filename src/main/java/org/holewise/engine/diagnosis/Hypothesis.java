@@ -34,9 +34,6 @@ record Hypothesis(
     static final Said NOTHING = new Said(Double.NaN, Unit.OHM, "");
   }
 
-  /** A reading by id, taken with the leads exchanged or wrong for another reason. */
-  record Slip(String reading, boolean exchanged) {}
-
   /** Deviation of parameters whose names begin so, as a part of their values. */
   record Vague(String parameter, double deviation) {}
 
@@ -71,8 +68,8 @@ record Hypothesis(
     return with(said, slip, Optional.of(new Vague(parameter, deviation)));
   }
 
-  Hypothesis slipped(String reading, boolean exchanged) {
-    return with(said, Optional.of(new Slip(reading, exchanged)), vague);
+  Hypothesis slipped(Slip how) {
+    return with(said, Optional.of(how), vague);
   }
 
   private Hypothesis with(Said more, Optional<Slip> slipped, Optional<Vague> uncertain) {

@@ -11,6 +11,9 @@ public sealed interface Place {
 
   record OfPart(String ref) implements Place {}
 
+  /** Two parts that have traded places, in the order of the exercise. */
+  record OfParts(String one, String other) implements Place {}
+
   record OfLink(int link) implements Place {}
 
   /** The rail {@code track} of a board. */
@@ -22,4 +25,7 @@ public sealed interface Place {
   record OfStrips(Hole one, Hole other) implements Place {}
 
   record OfReading(String id) implements Place {}
+
+  /** Two readings, each written down for the other, in the order of the exercise. */
+  record OfReadings(String one, String other) implements Place {}
 }

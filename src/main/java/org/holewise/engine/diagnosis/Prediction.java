@@ -40,6 +40,7 @@ final class Prediction {
   private final Hypothesis hypothesis;
   private final Bench bench;
   private final Instrument instrument;
+  private final List<Observation> observations;
   private final Uncertainty uncertainty;
   private final List<Forecast> numbers = new ArrayList<>();
   private final List<Double> surprises = new ArrayList<>();
@@ -54,6 +55,7 @@ final class Prediction {
     this.hypothesis = hypothesis;
     this.bench = bench;
     this.instrument = instrument;
+    this.observations = observations;
     this.uncertainty = uncertainty(bench.parameters(), hypothesis, instrument.meter());
     for (Observation observation : observations) {
       observe(observation);
@@ -81,21 +83,17 @@ final class Prediction {
   }
 
   private void observe(Observation observation) {
-    Optional<Forecast> read =
-        instrument.read(bench, observation.measure(), observation.condition());
+    Optional<Slip> slip = hypothesis.slip().filter(s -> s.concerns(observation.id()));
+    Optional<Forecast> read = forecast(observation, slip);
     if (read.isEmpty()) {
       logLikelihood += EXCLUDED;
       return;
     }
-    Forecast forecast = read.get();
-    boolean slipped =
-        hypothesis.slip().filter(slip -> slip.reading().equals(observation.id())).isPresent();
-    if (slipped && hypothesis.slip().get().exchanged()) {
-      forecast = forecast.negated();
-    } else if (slipped) {
+    if (slip.isPresent() && slip.get() instanceof Slip.Anything) {
       logLikelihood -= StrictMath.log(2 * anywhere(observation));
       return;
     }
+    Forecast forecast = read.get();
     forecasts.add(forecast);
     if (!(observation.shown() instanceof Shown.Amount amount)) {
       logLikelihood += words(forecast, observation.shown());
@@ -106,6 +104,24 @@ final class Prediction {
       coarser.add(observation.coarser());
       surprises.add(amount.value() - forecast.value());
     }
+  }
+
+  private Optional<Forecast> forecast(Observation observation, Optional<Slip> slip) {
+    Observation taken =
+        slip.isPresent() && slip.get() instanceof Slip.Exchanged exchanged
+            ? named(exchanged.instead(observation.id()))
+            : observation;
+    Optional<Forecast> read = instrument.read(bench, taken.measure(), taken.condition());
+    if (slip.isPresent() && slip.get() instanceof Slip.Leads) {
+      return read.map(Forecast::negated);
+    }
+    return slip.isPresent() && slip.get() instanceof Slip.Scaled scaled
+        ? read.map(forecast -> forecast.scaled(scaled.factor()))
+        : read;
+  }
+
+  private Observation named(String id) {
+    return observations.stream().filter(o -> o.id().equals(id)).findFirst().orElseThrow();
   }
 
   /** Full scale of the range that the reading was taken on (SI): a slip may show anything on it. */

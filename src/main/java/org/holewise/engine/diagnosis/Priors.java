@@ -21,12 +21,16 @@ public record Priors(String name, double sound, Map<Family, Double> shares) {
     LEAD_CONTACT,
     LINK_CONTACT,
     WRONG_VALUE,
+    /** Two parts that have traded places. */
+    EXCHANGED,
     RAIL_GAP,
     REVERSED,
     SUPPLY_OFF,
     SUPPLY_LOW,
     SUPPLY_REVERSED,
     METER,
+    /** Two readings, each written down for the other. */
+    READINGS,
     PINS,
     TOUCHING,
     DEAD_PART,
@@ -47,13 +51,15 @@ public record Priors(String name, double sound, Map<Family, Double> shares) {
     shares.put(Family.WRONG_HOLE, 0.22);
     shares.put(Family.LEAD_CONTACT, 0.10);
     shares.put(Family.LINK_CONTACT, 0.10);
-    shares.put(Family.WRONG_VALUE, 0.14);
+    shares.put(Family.WRONG_VALUE, 0.10);
+    shares.put(Family.EXCHANGED, 0.04);
     shares.put(Family.RAIL_GAP, 0.08);
     shares.put(Family.REVERSED, 0.09);
     shares.put(Family.SUPPLY_OFF, 0.03);
     shares.put(Family.SUPPLY_LOW, 0.05);
     shares.put(Family.SUPPLY_REVERSED, 0.02);
-    shares.put(Family.METER, 0.10);
+    shares.put(Family.METER, 0.09);
+    shares.put(Family.READINGS, 0.01);
     shares.put(Family.PINS, 0.05);
     shares.put(Family.TOUCHING, 0.03);
     shares.put(Family.DEAD_PART, 0.03);

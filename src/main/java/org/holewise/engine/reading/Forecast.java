@@ -88,11 +88,16 @@ public record Forecast(
 
   /** The same reading with the meter's leads exchanged. */
   public Forecast negated() {
-    double[] turned = new double[slopes.length];
-    for (int k = 0; k < turned.length; k++) {
-      turned[k] = -slopes[k];
+    return scaled(-1);
+  }
+
+  /** So many times the reading. */
+  public Forecast scaled(double factor) {
+    double[] scaled = new double[slopes.length];
+    for (int k = 0; k < scaled.length; k++) {
+      scaled[k] = factor * slopes[k];
     }
-    return new Forecast(sort, function, -value, turned, floating, own);
+    return new Forecast(sort, function, factor * value, scaled, floating, own);
   }
 
   /**

@@ -114,6 +114,12 @@ public record Fault(String kind, String place) {
     if (place instanceof Place.OfSupply supply) {
       return supply.ref();
     }
+    if (place instanceof Place.OfParts parts) {
+      return parts.one() + " " + parts.other();
+    }
+    if (place instanceof Place.OfReadings readings) {
+      return readings.one() + " " + readings.other();
+    }
     return place instanceof Place.OfReading reading ? reading.id() : "";
   }
 }

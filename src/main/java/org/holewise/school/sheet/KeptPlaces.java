@@ -46,6 +46,14 @@ final class KeptPlaces {
     if (ref.isPresent()) {
       return ofPart(kind, ref.get(), entry.word("pin"));
     }
+    if (entry.has("refs")) {
+      List<String> refs = entry.all("refs", Entry::text);
+      return new Place.OfParts(refs.get(0), refs.get(1));
+    }
+    if (entry.has("readings")) {
+      List<String> readings = entry.all("readings", Entry::text);
+      return new Place.OfReadings(readings.get(0), readings.get(1));
+    }
     if (entry.has("reading")) {
       return new Place.OfReading(entry.text("reading"));
     }

@@ -2,6 +2,7 @@ package org.holewise.school.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.holewise.document.picture.Highlight;
 import org.holewise.engine.board.Build;
 import org.holewise.engine.board.Hole;
@@ -32,6 +33,9 @@ record Pointing(Optional<Build> build) {
     }
     if (place instanceof Place.OfPart part) {
       return part(part.ref());
+    }
+    if (place instanceof Place.OfParts parts) {
+      return Stream.of(parts.one(), parts.other()).flatMap(ref -> part(ref).stream()).toList();
     }
     return place instanceof Place.OfSupply supply ? part(supply.ref()) : List.of();
   }

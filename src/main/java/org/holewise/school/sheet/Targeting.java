@@ -98,6 +98,12 @@ final class Targeting {
     if (place instanceof Place.OfPart part) {
       return at("part", part.ref(), place, holes, holes, sentence);
     }
+    if (place instanceof Place.OfParts parts) {
+      return at("part", parts.one() + ", " + parts.other(), place, holes, holes, sentence);
+    }
+    if (place instanceof Place.OfReadings readings) {
+      return ofReading(readings.one(), sentence);
+    }
     if (place instanceof Place.OfSupply supply) {
       return at("part", supply.ref(), place, holes, holes, sentence);
     }

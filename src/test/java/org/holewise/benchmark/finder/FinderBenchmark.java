@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import org.holewise.benchmark.finder.Visit.Value;
 import org.holewise.engine.diagnosis.NextReading;
 import org.holewise.engine.diagnosis.Priors;
@@ -36,6 +37,7 @@ public final class FinderBenchmark {
   private final List<Double> gainLessFall = new ArrayList<>();
   private long nanos;
   private int marks;
+  private final Map<String, Integer> missed = new TreeMap<>();
   private int lost;
 
   private FinderBenchmark(int builds, Random random) {
@@ -76,6 +78,7 @@ public final class FinderBenchmark {
       lost += ailment.kind().equals("none") && mark.marks().total() < mark.marks().of() ? 1 : 0;
       finder.count(ailment, places(mark, setup));
       own.count(ailment, places(mark, setup));
+      missed(ailment, most, mark, setup);
       ask(setup, ailment, visit, read, mark);
     }
     System.out.printf("%-16s %d kinds of ailment%n", setup.name(), ailments.size());
@@ -111,10 +114,30 @@ public final class FinderBenchmark {
   private static Map<List<String>, Double> places(Mark mark, Setup setup) {
     Map<List<String>, Double> places = new LinkedHashMap<>();
     for (Suspect suspect : mark.diagnosis().suspects()) {
-      places.put(
-          List.of(Places.of(suspect.place(), setup.exercise().board())), suspect.probability());
+      places.put(Places.of(suspect.place(), setup.exercise().board()), suspect.probability());
     }
     return places;
+  }
+
+  /** Counts what was said instead where the best possible was right and the finder was not. */
+  private void missed(Ailment ailment, Map<List<String>, Double> most, Mark mark, Setup setup) {
+    Suspect first = mark.diagnosis().suspects().get(0);
+    List<String> said = Places.of(first.place(), setup.exercise().board());
+    if (said.stream().noneMatch(ailment.places()::contains)
+        && ailment.places().equals(most.keySet().iterator().next())) {
+      missed.merge(
+          setup.name()
+              + ": "
+              + ailment.kind()
+              + " at "
+              + ailment.places()
+              + ", said "
+              + first.likeliest().kind()
+              + " at "
+              + said,
+          1,
+          Integer::sum);
+    }
   }
 
   private void ask(Setup setup, Ailment ailment, Visit visit, Map<String, Value> read, Mark first) {
@@ -168,6 +191,8 @@ public final class FinderBenchmark {
         lost,
         nanos / 1e6 / marks,
         marks);
+    System.out.println("wrong where the best possible was right");
+    missed.forEach((what, times) -> System.out.println("  " + times + "  " + what));
     System.out.println("finder by kind");
     finder.kinds().forEach(System.out::println);
     System.out.println("best by kind");

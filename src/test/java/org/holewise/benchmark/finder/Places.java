@@ -1,5 +1,6 @@
 package org.holewise.benchmark.finder;
 
+import java.util.List;
 import org.holewise.engine.board.BoardModel;
 import org.holewise.engine.diagnosis.Place;
 
@@ -9,7 +10,17 @@ final class Places {
 
   private Places() {}
 
-  static String of(Place place, BoardModel board) {
+  /** All that a place names: two parts that have traded places are both at fault. */
+  static List<String> of(Place place, BoardModel board) {
+    if (place instanceof Place.OfParts parts) {
+      return List.of(part(parts.one()), part(parts.other()));
+    }
+    return place instanceof Place.OfReadings readings
+        ? List.of(reading(readings.one()), reading(readings.other()))
+        : List.of(single(place, board));
+  }
+
+  private static String single(Place place, BoardModel board) {
     if (place instanceof Place.OfStrips strips) {
       int one = board.strip(strips.one()).orElse(-1);
       int other = board.strip(strips.other()).orElse(-1);
