@@ -40,6 +40,14 @@ class ArchitectureTest {
           document.picture : engine.*
           document.shape   : engine.* document.text
           document.text    : engine.*
+          drawing          : engine.part engine.exercise drawing.*
+          drawing.check    : engine.part engine.exercise drawing.circuit drawing.sheet
+          drawing.circuit  : engine.part engine.exercise
+          drawing.label    : drawing.sheet
+          drawing.place    : engine.quantity engine.part engine.exercise drawing.circuit drawing.sheet drawing.symbol
+          drawing.route    : drawing.sheet drawing.symbol drawing.place
+          drawing.sheet    : engine.part
+          drawing.symbol   : engine.part drawing.sheet
           school.account   : engine.* document
           school.csv       :
           school.roster    : school.account

@@ -7,6 +7,7 @@ import org.holewise.document.picture.Assembly.Seated;
 import org.holewise.document.picture.BoardPicture.Body;
 import org.holewise.document.picture.BoardPicture.Lead;
 import org.holewise.engine.part.Part;
+import org.holewise.engine.part.PartValue;
 
 /** Batteries and other things beside the board: a labelled box each, with wires to its holes. */
 final class Beside {

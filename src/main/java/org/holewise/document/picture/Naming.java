@@ -7,6 +7,7 @@ import org.holewise.document.picture.BoardPicture.Ring;
 import org.holewise.document.picture.BoardPicture.Wire;
 import org.holewise.engine.part.Footprint;
 import org.holewise.engine.part.Part;
+import org.holewise.engine.part.PartValue;
 
 /**
  * Names parts, pins that must not be exchanged, and links. A chip's pins are told by the mark

@@ -1,6 +1,7 @@
 package org.holewise.engine.exercise;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.holewise.engine.board.BoardModel;
 import org.holewise.engine.part.Part;
@@ -12,6 +13,8 @@ import org.holewise.engine.part.Pin;
  *
  * @param meter name of the meter model
  * @param conditions at least one; the first is the default
+ * @param seats by ref: where its author wants a part in the schematic's drawing; no computation
+ *     heeds them
  */
 public record Exercise(
     String slug,
@@ -24,12 +27,30 @@ public record Exercise(
     List<Condition> conditions,
     List<Reading> readings,
     Allow allow,
-    Scheme marks) {
+    Scheme marks,
+    Map<String, Seat> seats) {
   public Exercise {
     parts = List.copyOf(parts);
     nets = List.copyOf(nets);
     conditions = List.copyOf(conditions);
     readings = List.copyOf(readings);
+    seats = Map.copyOf(seats);
+  }
+
+  /** One whose drawing is left to the drawer. */
+  public Exercise(
+      String slug,
+      String title,
+      String aim,
+      BoardModel board,
+      String meter,
+      List<Part> parts,
+      List<Net> nets,
+      List<Condition> conditions,
+      List<Reading> readings,
+      Allow allow,
+      Scheme marks) {
+    this(slug, title, aim, board, meter, parts, nets, conditions, readings, allow, marks, Map.of());
   }
 
   public Optional<Part> part(String ref) {

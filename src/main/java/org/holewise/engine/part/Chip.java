@@ -59,6 +59,11 @@ interface Chip extends Kind {
   }
 
   @Override
+  default List<Leg> legs(Fields fields) {
+    return pinout().legs(inputs(), outputs());
+  }
+
+  @Override
   default Footprint footprint(Fields fields) {
     return new Footprint.Dip(pinout().names().size());
   }

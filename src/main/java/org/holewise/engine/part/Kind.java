@@ -69,6 +69,11 @@ public interface Kind {
 
   Footprint footprint(Fields fields);
 
+  /** What its pins are for, in the order in which a symbol has them from the top. */
+  default List<Leg> legs(Fields fields) {
+    return pins(fields).stream().map(Leg::plain).toList();
+  }
+
   /** What it stands at most. */
   default List<Limit> limits(Part part) {
     return List.of();

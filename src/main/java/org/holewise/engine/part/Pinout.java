@@ -48,6 +48,39 @@ record Pinout(List<String> names) {
     return some.isEmpty() ? List.of() : Stream.of(some.split(" ")).map(this::number).toList();
   }
 
+  /** What the pins are for: inputs and outputs in the order given, then the others. */
+  List<Leg> legs(String inputs, String outputs) {
+    List<String> in = List.of(inputs.split(" "));
+    List<String> out = List.of(outputs.split(" "));
+    return Stream.of(in, out, names)
+        .flatMap(List::stream)
+        .filter(names::contains)
+        .distinct()
+        .flatMap(name -> every(name, role(name, in, out)))
+        .toList();
+  }
+
+  private Stream<Leg> every(String name, Leg.Role role) {
+    return IntStream.range(0, names.size())
+        .filter(i -> names.get(i).equals(name))
+        .mapToObj(i -> new Leg(Integer.toString(i + 1), name, role));
+  }
+
+  private static Leg.Role role(String name, List<String> in, List<String> out) {
+    if (PLUS.contains(name)) {
+      return Leg.Role.PLUS;
+    }
+    if (MINUS.contains(name)) {
+      return Leg.Role.MINUS;
+    }
+    if (name.equals("NC")) {
+      return Leg.Role.UNUSED;
+    }
+    return in.contains(name)
+        ? Leg.Role.INPUT
+        : out.contains(name) ? Leg.Role.OUTPUT : Leg.Role.PLAIN;
+  }
+
   /** All numbers, two sets of pins exchanged: an image for {@link Kind#exchanges}. */
   List<String> exchanged(List<String> some, List<String> others) {
     var image = new ArrayList<>(numbers());

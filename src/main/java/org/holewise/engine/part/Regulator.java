@@ -47,6 +47,14 @@ final class Regulator implements Kind {
   }
 
   @Override
+  public List<Leg> legs(Fields fields) {
+    return List.of(
+        new Leg("in", "in", Leg.Role.INPUT),
+        new Leg("gnd", "gnd", Leg.Role.MINUS),
+        new Leg("out", "out", Leg.Role.OUTPUT));
+  }
+
+  @Override
   public Footprint footprint(Fields fields) {
     return new Footprint.InLine(3);
   }

@@ -51,8 +51,20 @@ final class SegmentDisplay implements Kind {
     }
   }
 
+  @Override
+  public List<Leg> legs(Fields fields) {
+    Leg.Role common = anode(fields) ? Leg.Role.PLUS : Leg.Role.MINUS;
+    return PINS.legs(String.join(" ", SEGMENTS), "").stream()
+        .map(leg -> leg.role() == Leg.Role.PLAIN ? new Leg(leg.pin(), "COM", common) : leg)
+        .toList();
+  }
+
   private static boolean anode(Part part) {
-    return part.fields().text("common").orElse("").equals(ANODE);
+    return anode(part.fields());
+  }
+
+  private static boolean anode(Fields fields) {
+    return fields.text("common").orElse("").equals(ANODE);
   }
 
   @Override

@@ -47,6 +47,11 @@ final class Timer implements Kind {
   }
 
   @Override
+  public List<Leg> legs(Fields fields) {
+    return PINS.legs("DISCH THRES TRIG CONT RESET", "OUT");
+  }
+
+  @Override
   public Footprint footprint(Fields fields) {
     return new Footprint.Dip(PINS.names().size());
   }

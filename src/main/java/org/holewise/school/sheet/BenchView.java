@@ -10,7 +10,6 @@ import org.holewise.document.picture.BoardPicture;
 import org.holewise.document.picture.BoardPicture.Dot;
 import org.holewise.document.picture.BoardPicture.Ring;
 import org.holewise.document.picture.Highlight;
-import org.holewise.document.picture.PartValue;
 import org.holewise.document.picture.Section;
 import org.holewise.document.picture.Spot;
 import org.holewise.document.picture.View;
@@ -20,6 +19,7 @@ import org.holewise.engine.board.Link;
 import org.holewise.engine.board.Placed;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.part.Part;
+import org.holewise.engine.part.PartValue;
 
 /**
  * The board on the page: its drawing in both views, and the same in words.

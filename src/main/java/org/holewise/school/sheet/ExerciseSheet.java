@@ -2,12 +2,12 @@ package org.holewise.school.sheet;
 
 import java.util.List;
 import java.util.Optional;
-import org.holewise.document.picture.PartValue;
 import org.holewise.document.text.Messages;
 import org.holewise.document.text.Texts;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Net;
 import org.holewise.engine.part.Part;
+import org.holewise.engine.part.PartValue;
 import org.holewise.engine.part.Pin;
 
 /** The exercise as the page shows it: parts, readings, and what joins what. */

@@ -7,7 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.holewise.document.picture.PartValue;
+import org.holewise.engine.part.PartValue;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -27,7 +27,8 @@ final class Leaks {
   /** A number alone, and with what may be its unit or what it is a share of. */
   private static final Pattern NUMBER =
       Pattern.compile(
-          "(?<![\\d.,])(\\d+(?:[.,]\\d+)?)(?: ?(?:[µmkM]?(?:V|A|Ω|ohm)\\b|[µmkM]?Ω|%)| of \\d+| marks)?");
+          "(?<![\\d.,])(\\d+(?:[.,]\\d+)?)(?: ?(?:[µmkM]?(?:V|A|Ω|ohm)\\b|[µmkM]?Ω|%)| of \\d+|"
+              + " marks)?");
 
   /** Fewer digits than this, without a unit, may be any number: a column, a count. */
   private static final int TELLING = 3;

@@ -1,10 +1,7 @@
-package org.holewise.document.picture;
+package org.holewise.engine.part;
 
 import java.util.List;
 import java.util.Optional;
-import org.holewise.engine.part.Field;
-import org.holewise.engine.part.Fields;
-import org.holewise.engine.part.Part;
 import org.holewise.engine.quantity.Display;
 
 /**

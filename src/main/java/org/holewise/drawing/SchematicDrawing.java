@@ -1,0 +1,131 @@
+package org.holewise.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.holewise.drawing.check.Check;
+import org.holewise.drawing.check.Check.Fault;
+import org.holewise.drawing.circuit.Schematic;
+import org.holewise.drawing.label.Labels;
+import org.holewise.drawing.place.Layout;
+import org.holewise.drawing.place.Piece;
+import org.holewise.drawing.place.Placer;
+import org.holewise.drawing.place.Placer.Choice;
+import org.holewise.drawing.route.Wiring;
+import org.holewise.drawing.sheet.Area;
+import org.holewise.drawing.sheet.Drawing;
+import org.holewise.drawing.sheet.Drawing.Figure;
+import org.holewise.drawing.sheet.Drawing.Text;
+import org.holewise.drawing.sheet.Drawn;
+import org.holewise.drawing.sheet.Drawn.Undrawable;
+import org.holewise.drawing.sheet.Drawn.Why;
+import org.holewise.drawing.sheet.SymbolStyle;
+import org.holewise.drawing.symbol.Inside;
+import org.holewise.drawing.symbol.Symbols;
+import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.part.PartValue;
+
+/**
+ * Draws schematics. Pure and deterministic: the same schematic gives the same drawing on every
+ * machine. Safe for threads; some milliseconds a drawing.
+ */
+public final class SchematicDrawing {
+  private static final double MARGIN = 14;
+
+  /** Tried in turn. */
+  private static final List<Choice> CHOICES =
+      List.of(
+          new Choice(true, true, 20),
+          new Choice(false, true, 20),
+          new Choice(true, false, 20),
+          new Choice(false, true, 40),
+          new Choice(false, false, 40),
+          new Choice(false, true, 70),
+          new Choice(false, false, 110));
+
+  private SchematicDrawing() {}
+
+  /** An attempt: what came out, what is wrong with it, and how good it is (less is better). */
+  private record Attempt(Drawing drawing, List<Fault> faults, double cost) {}
+
+  public static Drawn of(Exercise exercise, SymbolStyle style) {
+    return of(Schematic.of(exercise), style);
+  }
+
+  public static Drawn of(Schematic schematic, SymbolStyle style) {
+    if (schematic.parts().isEmpty()) {
+      return new Undrawable(Why.EMPTY, List.of(), List.of());
+    }
+    Optional<Attempt> best = Optional.empty();
+    int sound = 0;
+    for (Choice choice : choices(schematic)) {
+      Attempt attempt =
+          attempt(schematic, style, Placer.place(schematic, new Symbols(style), choice));
+      if (best.isEmpty() || attempt.cost < best.get().cost) {
+        best = Optional.of(attempt);
+      }
+      boolean clean = attempt.faults.isEmpty();
+      if (clean && (Score.crossings(attempt.drawing) == 0 && choice.lines() || ++sound == 3)) {
+        break;
+      }
+    }
+    return answer(best.orElseThrow());
+  }
+
+  /** Where a supply has two sides its rails are symbols, as books have them. */
+  private static List<Choice> choices(Schematic schematic) {
+    return Placer.twoSided(schematic)
+        ? CHOICES.stream().filter(choice -> !choice.lines()).toList()
+        : CHOICES;
+  }
+
+  private static Drawn answer(Attempt best) {
+    if (best.faults.isEmpty()) {
+      return new Drawn.Done(best.drawing);
+    }
+    return new Undrawable(
+        Why.UNCLEAN,
+        best.faults.stream().flatMap(fault -> fault.parts().stream()).distinct().toList(),
+        best.faults.stream().flatMap(fault -> fault.nets().stream()).distinct().toList());
+  }
+
+  private static Attempt attempt(Schematic schematic, SymbolStyle style, Layout layout) {
+    Wiring wiring = Wiring.of(layout);
+    var figures = new ArrayList<Figure>();
+    var texts = new ArrayList<Text>(wiring.texts());
+    for (Piece piece : layout.pieces()) {
+      figures.add(figure(piece, layout));
+      texts.addAll(Inside.texts(piece.form(), piece.turn(), piece.at(), piece.part().ref()));
+    }
+    var labels = new Labels(figures, wiring.wires(), wiring.dots(), wiring.marks(), texts);
+    for (int i = 0; i < figures.size(); i++) {
+      Piece piece = layout.pieces().get(i);
+      String unit = piece.unit() == 0 ? "" : piece.unit() == 1 ? "A" : "B";
+      labels.name(figures.get(i), piece.part().ref() + unit, PartValue.of(piece.part()));
+    }
+    texts.addAll(labels.texts());
+    var raw =
+        new Drawing(
+            style,
+            new Area(0, 0, 0, 0),
+            figures,
+            wiring.wires(),
+            wiring.dots(),
+            wiring.marks(),
+            texts);
+    Drawing drawing = Framing.framed(raw, MARGIN);
+    var faults = new ArrayList<Fault>();
+    wiring.failed().forEach(net -> faults.add(new Fault("no-way", List.of(), List.of(net))));
+    labels.homeless().forEach(ref -> faults.add(new Fault("no-room", List.of(ref), List.of())));
+    faults.addAll(Check.faults(schematic, drawing));
+    return new Attempt(drawing, faults, Score.of(drawing) + 1000.0 * faults.size());
+  }
+
+  private static Figure figure(Piece piece, Layout layout) {
+    var nets = new ArrayList<String>();
+    for (int port = 0; port < piece.ports(); port++) {
+      nets.add(piece.net(port) < 0 ? "" : layout.nets().name(piece.net(port)));
+    }
+    return piece.form().figure(piece.part(), piece.unit(), piece.at(), piece.turn(), nets);
+  }
+}
