@@ -8,6 +8,7 @@ import org.holewise.engine.diagnosis.Priors.Family;
 import org.holewise.engine.netlist.AsBuilt;
 import org.holewise.engine.part.Pin;
 import org.holewise.engine.reading.Assembly;
+import org.holewise.engine.solver.Circuit;
 import org.holewise.engine.solver.Edit;
 import org.holewise.engine.solver.Point;
 
@@ -19,16 +20,44 @@ final class ContactFaults {
   /** A contact above this is open (Ω). */
   private static final double OPEN = 1e9;
 
+  /** Poor contacts lie between these, log-uniform, and in so many equal parts (Ω). */
+  private static final double LEAST = 10;
+
+  private static final double MOST = 10e3;
+  private static final int PARTS = 8;
+
+  /** A little more than a part's own deviation, so that there is no gap between two. */
+  private static final double WIDE = 0.4;
+
   /**
-   * How bad a contact is (Ω) and how likely beside another: open ones leak like the exercise
-   * format's 1 GΩ or not at all; poor ones lie between 10 Ω and 10 kΩ, log-uniform, in three equal
-   * parts.
+   * One way for a contact to be bad.
+   *
+   * @param ohms its resistance (Ω)
+   * @param share beside the other ways
+   * @param deviation of the resistance (Ω)
    */
-  private static final double[][] BAD = {
-    {OPEN, 0.35}, {1e12, 0.15}, {31.6, 1 / 6.0}, {316, 1 / 6.0}, {3162, 1 / 6.0}
-  };
+  private record Bad(double ohms, double share, double deviation) {
+    String kind() {
+      return ohms >= OPEN ? "open-contact" : "poor-contact";
+    }
+  }
+
+  private static final List<Bad> BAD = bad();
 
   private ContactFaults() {}
+
+  /** Open contacts leak like the exercise format's 1 GΩ or not at all. */
+  private static List<Bad> bad() {
+    var bad = new ArrayList<Bad>();
+    bad.add(new Bad(OPEN, 0.35, 0));
+    bad.add(new Bad(1e12, 0.15, 0));
+    double width = StrictMath.log(MOST / LEAST) / PARTS;
+    for (int k = 0; k < PARTS; k++) {
+      double ohms = LEAST * StrictMath.exp((k + 0.5) * width);
+      bad.add(new Bad(ohms, 0.5 / PARTS, WIDE * width * ohms));
+    }
+    return List.copyOf(bad);
+  }
 
   static List<Hypothesis> ofLeads(Scene scene) {
     var all = new ArrayList<Hypothesis>();
@@ -38,15 +67,16 @@ final class ContactFaults {
       }
       List<Hole> holes =
           scene.layout().flatMap(layout -> layout.hole(pin)).map(List::of).orElse(List.of());
-      for (double[] bad : BAD) {
+      for (Bad bad : BAD) {
         all.add(
             Hypothesis.of(
-                Family.LEAD_CONTACT,
-                new Place.OfLead(pin),
-                kind(bad[0]),
-                bad[1],
-                holes,
-                scene.record().edited(new Edit.Contact(pin, bad[0]))));
+                    Family.LEAD_CONTACT,
+                    new Place.OfLead(pin),
+                    bad.kind(),
+                    bad.share(),
+                    holes,
+                    scene.record().edited(new Edit.Contact(pin, bad.ohms())))
+                .vague(Circuit.CONTACT, 0, bad.deviation()));
       }
     }
     return all;
@@ -81,17 +111,18 @@ final class ContactFaults {
       int from = parted.netAt(link.from());
       int to = parted.netAt(link.to());
       boolean between = from >= 0 && to >= 0 && from != to;
-      for (double[] bad : BAD) {
-        boolean open = bad[0] >= OPEN;
+      for (Bad bad : BAD) {
+        boolean open = bad.ohms() >= OPEN;
         if (open || between && !bridgesOnly) {
           all.add(
               Hypothesis.of(
-                  family,
-                  new Place.OfLink(i),
-                  kind(bad[0]),
-                  bad[1],
-                  List.of(link.from(), link.to()),
-                  between ? apart.edited(across(from, to, bad[0])) : apart));
+                      family,
+                      new Place.OfLink(i),
+                      bad.kind(),
+                      bad.share(),
+                      List.of(link.from(), link.to()),
+                      between ? apart.edited(across(from, to, bad.ohms())) : apart)
+                  .vague(Circuit.CONTACT, 0, bad.deviation()));
         }
       }
     }
@@ -106,9 +137,5 @@ final class ContactFaults {
 
   private static Edit across(int from, int to, double ohms) {
     return new Edit.Across(new Point.AtNet(from), new Point.AtNet(to), ohms);
-  }
-
-  private static String kind(double ohms) {
-    return ohms >= OPEN ? "open-contact" : "poor-contact";
   }
 }

@@ -34,8 +34,8 @@ record Hypothesis(
     static final Said NOTHING = new Said(Double.NaN, Unit.OHM, "");
   }
 
-  /** Deviation of parameters whose names begin so, as a part of their values. */
-  record Vague(String parameter, double deviation) {}
+  /** Deviation of parameters whose names begin so: a share of their values, and so much (SI). */
+  record Vague(String parameter, double share, double si) {}
 
   /** Nothing wrong: what was entered and measured fits. */
   static Hypothesis sound(Assembly record) {
@@ -64,8 +64,8 @@ record Hypothesis(
     return with(new Said(said.value(), said.unit(), how), slip, vague);
   }
 
-  Hypothesis vague(String parameter, double deviation) {
-    return with(said, slip, Optional.of(new Vague(parameter, deviation)));
+  Hypothesis vague(String parameter, double share, double si) {
+    return with(said, slip, Optional.of(new Vague(parameter, share, si)));
   }
 
   Hypothesis slipped(Slip how) {

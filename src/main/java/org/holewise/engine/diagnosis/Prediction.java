@@ -74,7 +74,7 @@ final class Prediction {
             vague -> {
               for (int k = 0; k < parameters.size(); k++) {
                 if (parameters.get(k).name().startsWith(vague.parameter())) {
-                  double deviation = vague.deviation() * parameters.get(k).nominal();
+                  double deviation = vague.share() * parameters.get(k).nominal() + vague.si();
                   usual.variances()[k] = deviation * deviation;
                 }
               }

@@ -30,7 +30,7 @@ final class SupplyFaults {
       for (double factor : LOW) {
         all.add(
             supply(scene, source, Family.SUPPLY_LOW, "supply-low", factor)
-                .vague(source.ref() + ".volts", INSIDE / factor));
+                .vague(source.ref() + ".volts", INSIDE / factor, 0));
       }
     }
     return all;

@@ -91,8 +91,12 @@ record BipolarLaw(
 
   /** As {@link Junction#limited}, of one junction without series resistance. */
   private double limited(double v, double last, double shift) {
+    if (v <= last) {
+      boolean steep = last >= Exponential.STEEP * thermal;
+      return steep ? Math.min(v, Exponential.fallen(v, last, 0, thermal)) : v;
+    }
     double bend = critical(shift);
-    if (v <= bend || v <= last) {
+    if (v <= bend) {
       return v;
     }
     if (last < bend - thermal) {

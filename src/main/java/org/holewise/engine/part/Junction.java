@@ -92,8 +92,11 @@ final class Junction {
    * asked.
    */
   double limited(double v, double last, double volts) {
+    if (v <= last) {
+      return fallen(v, last, volts);
+    }
     double bend = critical(volts);
-    if (v <= bend || v <= last) {
+    if (v <= bend) {
       return v;
     }
     if (last < bend - a) {
@@ -103,6 +106,16 @@ final class Junction {
     double from = inner(last, logIs);
     double rise = inner(v, logIs) - from;
     return rise <= 2 * a ? v : outer(from + a * StrictMath.log1p(rise / a), logIs);
+  }
+
+  /**
+   * Takes a fall further, to where the curve has the current that its tangent has at {@code v}: a
+   * tangent alone goes down an exponential by one n·VT a step.
+   */
+  private double fallen(double v, double last, double volts) {
+    double u = inner(last, logSaturation(volts));
+    double drop = last - u;
+    return u < Exponential.STEEP * a ? v : Math.min(v, Exponential.fallen(v, u, drop, a));
   }
 
   private double inner(double v, double logIs) {

@@ -16,6 +16,12 @@ import org.holewise.engine.quantity.Parameter;
  * Apart from that the order of parts and nets makes no difference, to the last bit.
  */
 public final class Circuit {
+  /**
+   * Name of the last parameter, the resistance that an edit puts at a contact or between two points
+   * (Ω): slopes by it are those by that resistance. Its own value counts for nothing.
+   */
+  public static final String CONTACT = "contact.ohms";
+
   final Plan plan;
   final Mounted[] mounted;
 

@@ -146,7 +146,7 @@ final class Elements {
     for (int part : circuit.plan.order()) {
       addContacts(circuit, spots, part);
     }
-    circuit.outside.forEach(edit -> add(edit, spots));
+    circuit.outside.forEach(edit -> add(circuit, edit, spots));
   }
 
   /** More than any two nodes can be apart: all sources in a row, all feeds through 1 GΩ (V). */
@@ -253,21 +253,24 @@ final class Elements {
     int[] first = circuit.plan.firstPin();
     for (int pin = first[part]; pin < first[part + 1]; pin++) {
       connect(
-          spots.pin(pin), spots.net(circuit.net[pin]), circuit.contact[pin] + circuit.meter[pin]);
+          circuit,
+          spots.pin(pin),
+          spots.net(circuit.net[pin]),
+          circuit.contact[pin] + circuit.meter[pin]);
     }
   }
 
-  private void connect(int a, int b, double ohms) {
+  private void connect(Circuit circuit, int a, int b, double ohms) {
     if (ohms > 0) {
-      resistances.add(new Resistance(a, b, 1 / ohms, -1));
+      resistances.add(new Resistance(a, b, 1 / ohms, circuit.values.length - 1));
     } else {
       joins.add(new Join(a, b));
     }
   }
 
-  private void add(Edit edit, Spots spots) {
+  private void add(Circuit circuit, Edit edit, Spots spots) {
     if (edit instanceof Edit.Across a) {
-      connect(spots.at(a.one()), spots.at(a.other()), a.ohms());
+      connect(circuit, spots.at(a.one()), spots.at(a.other()), a.ohms());
     } else if (edit instanceof Edit.Feed f) {
       feeds.add(new Feed(spots.at(f.into()), spots.at(f.from()), f.amps()));
     } else if (edit instanceof Edit.Source s) {

@@ -49,7 +49,7 @@ final class PinCurrents {
       return new Weights(weights, true);
     }
     if (bare) {
-      shareOut(weights, spot, spot);
+      weights[spot] = -1;
     } else {
       shareOut(weights, spot, spots.net(circuit.net[pin]));
     }

@@ -17,7 +17,8 @@ import org.holewise.engine.quantity.Parameter;
  * are numbered. Immutable.
  *
  * @param firstPin number of each part's first pin, and the count of all
- * @param firstParameter number of each part's first parameter, and the count of all
+ * @param firstParameter number of each part's first parameter, and the count of all that parts
+ *     have; one more is of bad contacts
  * @param order the parts by ref: what is solved does not depend on the order of the list
  * @param reference spot whose voltage is zero
  */
@@ -47,6 +48,7 @@ record Plan(
       firstPin[k + 1] = pins.size();
       firstParameter[k + 1] = parameters.size();
     }
+    parameters.add(Parameter.exact(Circuit.CONTACT, 0));
     return new Plan(
         List.copyOf(parts),
         netlist,

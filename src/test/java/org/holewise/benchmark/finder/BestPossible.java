@@ -15,7 +15,7 @@ import org.holewise.engine.reading.Meters;
 
 /** Bayes' rule over the very list that the faults are drawn from, each of them sampled. */
 final class BestPossible {
-  private static final int BENCHES = 120;
+  private static final int BENCHES = 100;
 
   private final List<Ailment> ailments;
   private final List<Sampled> sampled = new ArrayList<>();
