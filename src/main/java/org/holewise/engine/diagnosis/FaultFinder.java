@@ -62,18 +62,21 @@ public final class FaultFinder {
   private static List<Weighted> weigh(Scene scene, Meter meter, Priors priors) {
     var instrument = new Instrument(meter, STIFF);
     Bench base = Bench.of(scene.record());
+    List<Forecasts> ofBase =
+        ways(base, scene).stream().map(way -> new Forecasts(way, instrument)).toList();
     var predictions = new ArrayList<Prediction>();
     var logs = new ArrayList<Double>();
     double most = Double.NEGATIVE_INFINITY;
     for (var weighed : Hypotheses.of(scene, priors)) {
       Hypothesis hypothesis = weighed.fault().orElseGet(() -> Hypothesis.sound(scene.record()));
-      Bench bench =
+      List<Forecasts> ways =
           weighed.fault().isEmpty() || hypothesis.slip().isPresent()
-              ? base
-              : Bench.near(base, hypothesis.assembly());
-      List<Bench> ways = ways(bench, scene);
-      for (Bench way : ways) {
-        var prediction = new Prediction(hypothesis, way, instrument, scene.observations());
+              ? ofBase
+              : ways(Bench.near(base, hypothesis.assembly()), scene).stream()
+                  .map(way -> new Forecasts(way, instrument))
+                  .toList();
+      for (Forecasts way : ways) {
+        var prediction = new Prediction(hypothesis, way, scene.observations());
         double log = StrictMath.log(weighed.prior() / ways.size()) + prediction.logLikelihood();
         predictions.add(prediction);
         logs.add(log);

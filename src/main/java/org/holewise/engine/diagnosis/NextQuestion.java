@@ -31,11 +31,11 @@ final class NextQuestion {
   private static final double NEGLIGIBLE = 5e-4;
 
   private static final int MOST_CANDIDATES = 150;
-  private static final int CANDIDATES = 12;
-  private static final int HYPOTHESES = 30;
+  private static final int CANDIDATES = 20;
+  private static final int HYPOTHESES = 40;
 
   /** So many of the likeliest hypotheses decide which candidates are looked at closely. */
-  private static final int FIRST_LOOK = 8;
+  private static final int FIRST_LOOK = 14;
 
   /** Nodes and weights for the mean of a standard normal (Abramowitz and Stegun, table 25.10). */
   private static final double[] NODE = {

@@ -1,5 +1,7 @@
 package org.holewise.engine.diagnosis;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -16,13 +18,14 @@ import org.holewise.engine.part.Pin;
 import org.holewise.engine.quantity.CodedResistor;
 import org.holewise.engine.quantity.ColourCode;
 import org.holewise.engine.quantity.ColourReading;
-import org.holewise.engine.quantity.Series;
 import org.holewise.engine.quantity.Unit;
 
 /** Parts that are not what the record says: another value, or the wrong way round. */
 final class PartFaults {
   /** Decades a multiplier band is misread by, and how likely each is beside another. */
   private static final double[][] DECADES = {{10, 2}, {0.1, 2}, {100, 1}, {0.01, 1}};
+
+  private static final MathContext DIGITS = new MathContext(12);
 
   /** A value that the kit holds is taken for another more often than a band is misread. */
   private static final double FROM_KIT = 3;
@@ -89,7 +92,7 @@ final class PartFaults {
         .limit(MOST_FROM_KIT)
         .forEach(other -> values.put(other, FROM_KIT));
     for (double[] decade : DECADES) {
-      values.putIfAbsent(preferred(value * decade[0]), decade[1]);
+      values.putIfAbsent(rounded(value * decade[0]), decade[1]);
     }
     if (part.kind().name().equals("resistor")) {
       backwards(value, part.number("tolerance"))
@@ -108,12 +111,8 @@ final class PartFaults {
   }
 
   /** Puts right the last digit that a multiplication by ten spoils. */
-  private static double preferred(double ohms) {
-    double near = Series.E96.nearest(ohms);
-    double round = Series.E24.nearest(ohms);
-    return Math.abs(round / ohms - 1) < 1e-9
-        ? round
-        : Math.abs(near / ohms - 1) < 1e-9 ? near : ohms;
+  private static double rounded(double value) {
+    return new BigDecimal(value).round(DIGITS).doubleValue();
   }
 
   /** Values of all parts of one kind. */

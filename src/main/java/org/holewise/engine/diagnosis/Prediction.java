@@ -10,7 +10,6 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
 import org.holewise.engine.exercise.Condition;
 import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.quantity.Parameter;
-import org.holewise.engine.reading.Bench;
 import org.holewise.engine.reading.Forecast;
 import org.holewise.engine.reading.Function;
 import org.holewise.engine.reading.Instrument;
@@ -38,7 +37,7 @@ final class Prediction {
   private static final double LAW = 5e-4;
 
   private final Hypothesis hypothesis;
-  private final Bench bench;
+  private final Forecasts told;
   private final Instrument instrument;
   private final List<Observation> observations;
   private final Uncertainty uncertainty;
@@ -50,13 +49,12 @@ final class Prediction {
   private Optional<LinearSolverDense<DMatrixRMaj>> solver = Optional.empty();
   private DMatrixRMaj weighted = new DMatrixRMaj(0, 1);
 
-  Prediction(
-      Hypothesis hypothesis, Bench bench, Instrument instrument, List<Observation> observations) {
+  Prediction(Hypothesis hypothesis, Forecasts told, List<Observation> observations) {
     this.hypothesis = hypothesis;
-    this.bench = bench;
-    this.instrument = instrument;
+    this.told = told;
+    this.instrument = told.instrument;
     this.observations = observations;
-    this.uncertainty = uncertainty(bench.parameters(), hypothesis, instrument.meter());
+    this.uncertainty = uncertainty(told.parameters(), hypothesis, instrument.meter());
     for (Observation observation : observations) {
       observe(observation);
     }
@@ -111,7 +109,7 @@ final class Prediction {
         slip.isPresent() && slip.get() instanceof Slip.Exchanged exchanged
             ? named(exchanged.instead(observation.id()))
             : observation;
-    Optional<Forecast> read = instrument.read(bench, taken.measure(), taken.condition());
+    Optional<Forecast> read = told.of(taken.measure(), taken.condition());
     if (slip.isPresent() && slip.get() instanceof Slip.Leads) {
       return read.map(Forecast::negated);
     }
@@ -206,8 +204,7 @@ final class Prediction {
 
   /** What a further reading would show, given those already taken; empty where it has no value. */
   Optional<Outlook> outlook(Measure measure, Condition condition) {
-    return instrument
-        .read(bench, measure, condition)
+    return told.of(measure, condition)
         .filter(f -> f.shown(instrument.meter()) instanceof Shown.Amount)
         .map(this::given);
   }

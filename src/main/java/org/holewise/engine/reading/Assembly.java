@@ -63,12 +63,32 @@ public record Assembly(
     return new Assembly(exercise, netlist, places, changes, moves, really);
   }
 
-  /** Whether the other is this one with edits, of which this one has none. */
-  boolean differsByEdits(Assembly other) {
-    return edits.isEmpty()
-        && netlist == other.netlist
-        && exercise == other.exercise
-        && changes.equals(other.changes);
+  /** Whether the other can be had from this one's circuits, which have no edits. */
+  boolean lendsTo(Assembly other) {
+    return edits.isEmpty() && exercise == other.exercise;
+  }
+
+  /** The other's circuit, made from this one's, which has no edits. */
+  Circuit lent(Circuit own, Assembly other, Condition condition) {
+    Circuit circuit = netlist == other.netlist ? own : own.on(other.netlist);
+    return circuit.with(joined(replaced(other, condition), other.edits));
+  }
+
+  /** Parts that the other has instead; after other nets all that are not as the exercise says. */
+  private List<Edit> replaced(Assembly other, Condition condition) {
+    if (changes.equals(other.changes) && (changes.isEmpty() || netlist == other.netlist)) {
+      return List.of();
+    }
+    List<Part> plain = exercise.partsIn(condition);
+    List<Part> own = parts(condition);
+    List<Part> others = other.parts(condition);
+    var replaced = new ArrayList<Edit>();
+    for (int k = 0; k < own.size(); k++) {
+      if (!others.get(k).equals(own.get(k)) || !others.get(k).equals(plain.get(k))) {
+        replaced.add(new Edit.Instead(others.get(k)));
+      }
+    }
+    return replaced;
   }
 
   /** Whether the two are the same circuit: the same leads together, nothing else otherwise. */

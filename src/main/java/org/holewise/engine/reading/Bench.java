@@ -127,12 +127,19 @@ public final class Bench {
     Numbers known = numbers;
     if (known == null) {
       known =
-          near != null && near.assembly.differsByEdits(assembly)
+          near != null && sameNumbers(near)
               ? near.numbers()
               : Numbers.of(assembly, values.length > 0 ? assembly::circuit : this::unsolved);
       numbers = known;
     }
     return known;
+  }
+
+  private boolean sameNumbers(Bench other) {
+    return values.length == 0
+        && other.assembly.lendsTo(assembly)
+        && assembly.exercise().conditions().stream()
+            .allMatch(c -> circuit(c).sameParameters(other.circuit(c)));
   }
 
   /** A forecast in a condition, its slopes by the numbers of the assembly. */
@@ -319,10 +326,10 @@ public final class Bench {
     return state(condition).settled;
   }
 
-  /** A bench that differs by edits alone lends its parts' laws, written down once. */
+  /** A bench near by lends its parts' laws, written down once. */
   private Circuit unsolved(Condition condition) {
-    return near != null && near.assembly.differsByEdits(assembly)
-        ? near.circuit(condition).with(assembly.edits())
+    return near != null && near.assembly.lendsTo(assembly)
+        ? near.assembly.lent(near.circuit(condition), assembly, condition)
         : assembly.circuit(condition);
   }
 

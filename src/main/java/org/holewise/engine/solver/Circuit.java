@@ -1,6 +1,7 @@
 package org.holewise.engine.solver;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.holewise.engine.netlist.Netlist;
@@ -79,6 +80,11 @@ public final class Circuit {
    */
   public static Circuit of(List<Part> parts, Netlist netlist, double celsius) {
     return new Circuit(Plan.of(parts, netlist, celsius));
+  }
+
+  /** The same parts, as they were given, on other nets. */
+  public Circuit on(Netlist netlist) {
+    return new Circuit(plan.on(netlist));
   }
 
   /** The same circuit with changes, made in this order after those it already has. */
@@ -170,6 +176,11 @@ public final class Circuit {
    */
   public List<Parameter> parameters() {
     return List.of(parameters);
+  }
+
+  /** Whether the two have the same uncertain numbers, values left aside. */
+  public boolean sameParameters(Circuit other) {
+    return Arrays.equals(parameters, other.parameters);
   }
 
   private void apply(Edit edit, List<Edit> added) {

@@ -62,6 +62,26 @@ record Plan(
         reference(parts, netlist, pins));
   }
 
+  /** The same parts on other nets; laws are written anew only where they depend on that. */
+  Plan on(Netlist other) {
+    for (int k = 0; k < parts.size(); k++) {
+      if (!stamps.get(k).holds(parts.get(k), other)) {
+        return of(parts, other, celsius);
+      }
+    }
+    return new Plan(
+        parts,
+        other,
+        celsius,
+        pins,
+        stamps,
+        parameters,
+        firstPin,
+        firstParameter,
+        order,
+        reference(parts, other, pins));
+  }
+
   private static int[] byRef(List<Part> parts) {
     return IntStream.range(0, parts.size())
         .boxed()

@@ -53,6 +53,10 @@ final class Stamp implements Network {
   final List<Gates> gates = new ArrayList<>();
   final List<Parameter> parameters = new ArrayList<>();
 
+  /** What it was told of its pins, on which its elements may depend. */
+  private record Told(List<String> pins, boolean used) {}
+
+  private final List<Told> told = new ArrayList<>();
   private final List<String> pins;
   private final double celsius;
   private final Predicate<String> joined;
@@ -71,13 +75,19 @@ final class Stamp implements Network {
    * @param netlist tells which of its pins are on a net with others
    */
   static Stamp of(Part part, double celsius, Netlist netlist) {
-    var stamp =
-        new Stamp(
-            part.kind().pins(part.fields()),
-            celsius,
-            pin -> netlist.nets().get(netlist.net(part.pin(pin))).pins().size() > 1);
+    var stamp = new Stamp(part.kind().pins(part.fields()), celsius, joined(part, netlist));
     part.kind().connect(part, stamp);
     return stamp;
+  }
+
+  private static Predicate<String> joined(Part part, Netlist netlist) {
+    return pin -> netlist.nets().get(netlist.net(part.pin(pin))).pins().size() > 1;
+  }
+
+  /** Whether the part would write the same on other nets. */
+  boolean holds(Part part, Netlist netlist) {
+    Predicate<String> there = joined(part, netlist);
+    return told.stream().allMatch(one -> one.pins().stream().anyMatch(there) == one.used());
   }
 
   /** A part taken out: pins and nothing between them. */
@@ -107,7 +117,9 @@ final class Stamp implements Network {
 
   @Override
   public boolean used(List<String> some) {
-    return some.stream().anyMatch(joined);
+    boolean used = some.stream().anyMatch(joined);
+    told.add(new Told(List.copyOf(some), used));
+    return used;
   }
 
   @Override

@@ -56,7 +56,8 @@ class NextQuestionTest {
     }
     Place place = new Place.OfPart(name);
     var fault = Hypothesis.of(Priors.Family.DEAD_PART, place, "dead-part", 1, List.of(), really);
-    var prediction = new Prediction(fault, Bench.of(really), new Instrument(HAND), List.of());
+    var prediction =
+        new Prediction(fault, new Forecasts(Bench.of(really), new Instrument(HAND)), List.of());
     return new FaultFinder.Group(
         place, List.of(new FaultFinder.Weighted(prediction, probability)), probability);
   }
