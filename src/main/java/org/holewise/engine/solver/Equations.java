@@ -68,12 +68,15 @@ final class Equations {
 
   /** Chooses plain nodes as unknowns. */
   void alongStar() {
-    paths = new Paths(Tree.star(nodes.count), elements, nodes);
+    along(Tree.star(nodes.count));
   }
 
   /** Chooses the strongest tree, as the laws were last evaluated. */
   void alongStrongest() {
-    Tree tree = Tree.strongest(Strengths.between(elements, nodes));
+    along(Tree.strongest(Strengths.between(elements, nodes)));
+  }
+
+  void along(Tree tree) {
     paths = new Paths(tree, elements, nodes);
   }
 

@@ -151,23 +151,20 @@ public final class OperatingPoint implements Outcome {
    * @param set whether the generators are set to the tone's frequency, whatever their own
    */
   public Optional<Phasor> swing(Point plus, Point minus, SmallSignal.Tone tone, boolean set) {
-    var plain = new Equations(elements, nodes);
-    return SmallSignal.of(plain, x, adjoint, tone, set, circuit.values.length)
+    return ComplexEquations.about(elements, nodes, x, 2 * Math.PI * tone.hertz())
+        .map(complex -> new SmallSignal(complex, adjoint, tone, set, circuit.values.length))
         .map(signal -> signal.volts(spots.at(plus), spots.at(minus)));
   }
 
   /** The same over the frequency of all generators, one for each wave, without slopes. */
   public List<Transfer> transfers(Point plus, Point minus) {
-    var plain = new Equations(elements, nodes);
-    plain.assemble(x);
-    var factors = new Factors(plain.n);
-    if (!factors.of(plain.matrix)) {
-      return List.of();
-    }
+    Optional<ComplexEquations> middle = ComplexEquations.about(elements, nodes, x, Transfer.MIDDLE);
     return SmallSignal.tones(elements).stream()
         .map(SmallSignal.Tone::wave)
         .distinct()
-        .map(wave -> Transfer.of(plain, factors, wave, spots.at(plus), spots.at(minus)))
+        .flatMap(
+            wave ->
+                middle.stream().map(at -> new Transfer(at, wave, spots.at(plus), spots.at(minus))))
         .toList();
   }
 

@@ -2,14 +2,10 @@ package org.holewise.engine.solver;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.ejml.data.DMatrixRMaj;
 import org.holewise.engine.part.Wave;
 
 /**
- * A circuit at one frequency about its operating point: the same Jacobian, with jωC for every
- * capacitance and −jωL in the row of every inductance (Ho, Ruehli and Brennan 1975). Complex
- * numbers are solved as pairs of real ones, twice as many.
+ * A circuit at one frequency about its operating point, by its {@link ComplexEquations}.
  *
  * <p>Slopes by the adjoint (Director and Rohrer 1969): with Aᵀ·λ = c the slope of cᵀ·X by p is
  * −λᵀ·(dA/dp)·X + λᵀ·db/dp. A device's slopes change with p both of themselves and because the
@@ -19,13 +15,13 @@ public final class SmallSignal {
   /** So far a device's voltages are moved for a difference (V), and its own numbers in shares. */
   private static final double STEP = 1e-5;
 
+  private final ComplexEquations complex;
   private final Equations equations;
   private final Adjoint atRest;
   private final double omega;
   private final int parameters;
   private final int n;
   private final double[] solution;
-  private final Factors factors;
   private final List<Drive> drives = new ArrayList<>();
   private List<double[][]> moves = List.of();
 
@@ -35,23 +31,23 @@ public final class SmallSignal {
   /** One frequency and shape of wave among the generators. */
   public record Tone(double hertz, Wave wave) {}
 
-  private SmallSignal(
-      Equations equations,
-      Adjoint atRest,
-      Tone tone,
-      boolean all,
-      int parameters,
-      Factors factors) {
-    this.equations = equations;
+  /**
+   * The circuit at one tone.
+   *
+   * @param complex the circuit at its frequency
+   * @param all whether every generator of that wave is set to that frequency
+   */
+  SmallSignal(ComplexEquations complex, Adjoint atRest, Tone tone, boolean all, int parameters) {
+    this.complex = complex;
     this.atRest = atRest;
     this.parameters = parameters;
-    this.factors = factors;
-    omega = 2 * Math.PI * tone.hertz();
+    equations = complex.equations;
+    omega = complex.omega;
     n = equations.n;
     solution = new double[2 * n];
     for (int k = 0; k < equations.elements.sources.size(); k++) {
       Elements.Source source = equations.elements.sources.get(k);
-      int row = equations.nodes.count + k;
+      int row = complex.row(k);
       if (source.swing.isPresent()
           && source.swing.get().wave() == tone.wave()
           && (all || source.swing.get().hertz() == tone.hertz())) {
@@ -59,7 +55,7 @@ public final class SmallSignal {
         drives.add(new Drive(row, source.sign, source.swing.get().slot()));
       }
     }
-    factors.solve(solution);
+    complex.solve(solution);
   }
 
   /** The tones of the generators, each once, in the order of the elements. */
@@ -71,65 +67,9 @@ public final class SmallSignal {
         .toList();
   }
 
-  /**
-   * The circuit at one tone; empty where its equations are singular.
-   *
-   * @param all whether every generator of that wave is set to the tone's frequency
-   */
-  static Optional<SmallSignal> of(
-      Equations plain, double[] x, Adjoint atRest, Tone tone, boolean all, int parameters) {
-    plain.assemble(x);
-    double omega = 2 * Math.PI * tone.hertz();
-    var factors = new Factors(2 * plain.n);
-    return factors.of(doubled(plain, omega))
-        ? Optional.of(new SmallSignal(plain, atRest, tone, all, parameters, factors))
-        : Optional.empty();
-  }
-
-  /** Real parts in both diagonal blocks, imaginary ones beside them: [G, −B; B, G]. */
-  private static DMatrixRMaj doubled(Equations plain, double omega) {
-    int n = plain.n;
-    var matrix = new DMatrixRMaj(2 * n, 2 * n);
-    for (int row = 0; row < n; row++) {
-      for (int column = 0; column < n; column++) {
-        double g = plain.matrix.data[row * n + column];
-        matrix.data[row * 2 * n + column] = g;
-        matrix.data[(row + n) * 2 * n + column + n] = g;
-      }
-    }
-    for (Elements.Capacitance c : plain.elements.capacitances) {
-      int a = plain.nodes.at(c.a());
-      int b = plain.nodes.at(c.b());
-      double siemens = omega * c.farads();
-      add(matrix, n, a, a, siemens);
-      add(matrix, n, b, b, siemens);
-      add(matrix, n, a, b, -siemens);
-      add(matrix, n, b, a, -siemens);
-    }
-    for (int k = 0; k < plain.elements.sources.size(); k++) {
-      int row = plain.nodes.count + k;
-      add(matrix, n, row, row, -omega * plain.elements.sources.get(k).henries);
-    }
-    return matrix;
-  }
-
-  private static void add(DMatrixRMaj matrix, int n, int row, int column, double imaginary) {
-    if (row >= 0 && column >= 0) {
-      matrix.data[row * 2 * n + column + n] -= imaginary;
-      matrix.data[(row + n) * 2 * n + column] += imaginary;
-    }
-  }
-
   /** The voltage between two spots. */
   Phasor volts(int plus, int minus) {
-    double[] c = new double[2 * n];
-    put(c, plus, 1);
-    put(c, minus, -1);
-    // The transposed real matrix is that of the conjugate: its solution is λ conjugate.
-    double[] lambda = factors.solveTransposed(c);
-    for (int k = n; k < 2 * n; k++) {
-      lambda[k] = -lambda[k];
-    }
+    double[] lambda = complex.adjoint(complex.between(plus, minus));
     double[] re = new double[parameters];
     double[] im = new double[parameters];
     elements(lambda, re, im);
@@ -145,13 +85,6 @@ public final class SmallSignal {
         at(solution, plus, n) - at(solution, minus, n),
         re,
         im);
-  }
-
-  private void put(double[] c, int spot, double value) {
-    int node = equations.nodes.at(spot);
-    if (node >= 0) {
-      c[node] += value;
-    }
   }
 
   private double at(double[] of, int spot, int part) {
@@ -191,7 +124,7 @@ public final class SmallSignal {
     }
     for (int k = 0; k < equations.elements.sources.size(); k++) {
       int slot = equations.elements.sources.get(k).henriesSlot;
-      int row = equations.nodes.count + k;
+      int row = complex.row(k);
       if (slot >= 0) {
         double[] own = {lambda[row], lambda[row + n], solution[row], solution[row + n]};
         add(slot, own, 0, -omega, re, im);

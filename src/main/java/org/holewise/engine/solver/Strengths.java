@@ -16,12 +16,21 @@ final class Strengths {
    * transistor controls it does not hold.
    */
   static double[][] between(Elements elements, Nodes nodes) {
+    return at(0, elements, nodes);
+  }
+
+  /** The same of what swings, capacitances among it and inductances by what they hold. */
+  static double[][] at(double omega, Elements elements, Nodes nodes) {
     var strengths = new Strengths(nodes);
+    for (Elements.Capacitance c : elements.capacitances) {
+      strengths.add(c.a(), c.b(), omega * c.farads());
+    }
     for (Elements.Resistance r : elements.resistances) {
       strengths.add(r.a(), r.b(), r.siemens());
     }
     for (Elements.Source s : elements.sources) {
-      strengths.add(s.plus, s.minus, s.limiting ? 0 : Double.MAX_VALUE);
+      double holds = Math.min(1 / (omega * s.henries), Double.MAX_VALUE);
+      strengths.add(s.plus, s.minus, s.limiting ? 0 : holds);
     }
     elements.laws.forEach(strengths::add);
     return strengths.between;

@@ -2,103 +2,104 @@ package org.holewise.engine.solver;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.holewise.engine.part.Wave;
 
 /**
  * What swings between two points while generators of one wave are turned, to first order.
  *
- * <p>Method: capacitances and inductances are few. With G the circuit at rest, U their places and W
- * their values, (G + jωUWUᵀ)⁻¹ follows from G⁻¹ and one small complex system a frequency (Woodbury
- * 1950): y = cᵀG⁻¹b − jω·cᵀG⁻¹U·W·(I + jω·UᵀG⁻¹U·W)⁻¹·UᵀG⁻¹b. Complex numbers are solved as pairs
- * of real ones.
+ * <p>Method: capacitances and inductances are few. With A the circuit at a frequency in the middle
+ * of the dial, U their places, W their values and δ the distance from it, (A + jδUWUᵀ)⁻¹ follows
+ * from A⁻¹ and one small complex system a frequency (Woodbury 1950): y = cᵀA⁻¹b − jδ·cᵀA⁻¹U·W·(I +
+ * jδ·UᵀA⁻¹U·W)⁻¹·UᵀA⁻¹b. About the middle, not about rest, since what hangs on capacitances alone
+ * has no rest that can be told. Complex numbers are pairs of real ones.
  */
 public final class Transfer {
+  /** Between 0.1 Hz and 100 MHz, by the logarithm (rad/s). */
+  static final double MIDDLE = 2 * Math.PI * 3162;
+
   private final Wave wave;
-  private final double direct;
+
+  /** cᵀA⁻¹b. */
+  private final double[] direct;
+
+  /** UᵀA⁻¹b, real parts first, as in all of these. */
   private final double[] into;
+
+  /** cᵀA⁻¹UW. */
   private final double[] out;
+
+  /** UᵀA⁻¹UW by column. */
   private final double[][] between;
 
-  /**
-   * @param direct cᵀG⁻¹b
-   * @param into UᵀG⁻¹b
-   * @param out cᵀG⁻¹UW
-   * @param between UᵀG⁻¹UW
-   */
-  Transfer(Wave wave, double direct, double[] into, double[] out, double[][] between) {
-    this.wave = wave;
-    this.direct = direct;
-    this.into = into;
-    this.out = out;
-    this.between = between;
-  }
+  /** A capacitance or inductance: its row of Uᵀ, and its value. */
+  @SuppressWarnings("ArrayRecordComponent")
+  private record Store(double[] place, double value) {}
 
   /**
    * The voltage between two spots over the frequency of the generators of one wave.
    *
-   * @param factors of the circuit at rest
+   * @param about the circuit at {@link #MIDDLE}
    */
-  static Transfer of(Equations plain, Factors factors, Wave wave, int plus, int minus) {
-    Elements elements = plain.elements;
-    double[] b = new double[plain.n];
-    for (int k = 0; k < elements.sources.size(); k++) {
-      Elements.Source source = elements.sources.get(k);
-      if (source.swing.isPresent() && source.swing.get().wave() == wave) {
-        b[plain.nodes.count + k] = source.sign * source.swing.get().peak();
+  Transfer(ComplexEquations about, Wave wave, int plus, int minus) {
+    this.wave = wave;
+    double[] b = drive(about, wave);
+    about.solve(b);
+    double[] c = about.between(plus, minus);
+    direct = new double[2];
+    put(direct, 0, 1, c, b);
+    List<Store> stores = stores(about);
+    int n = stores.size();
+    into = new double[2 * n];
+    out = new double[2 * n];
+    between = new double[n][2 * n];
+    for (int j = 0; j < n; j++) {
+      double[] solved = stores.get(j).place().clone();
+      about.solve(solved);
+      put(into, j, 1, stores.get(j).place(), b);
+      put(out, j, stores.get(j).value(), c, solved);
+      for (int i = 0; i < n; i++) {
+        put(between[j], i, stores.get(j).value(), stores.get(i).place(), solved);
       }
     }
-    factors.solve(b);
-    var places = new ArrayList<double[]>();
-    var values = new ArrayList<Double>();
+  }
+
+  private static double[] drive(ComplexEquations about, Wave wave) {
+    double[] b = new double[about.n];
+    List<Elements.Source> sources = about.equations.elements.sources;
+    for (int k = 0; k < sources.size(); k++) {
+      Elements.Source source = sources.get(k);
+      if (source.swing.isPresent() && source.swing.get().wave() == wave) {
+        b[about.row(k)] = source.sign * source.swing.get().peak();
+      }
+    }
+    return b;
+  }
+
+  private static List<Store> stores(ComplexEquations about) {
+    var stores = new ArrayList<Store>();
+    Elements elements = about.equations.elements;
     for (Elements.Capacitance c : elements.capacitances) {
-      places.add(between(plain, c.a(), c.b()));
-      values.add(c.farads());
+      stores.add(new Store(about.between(c.a(), c.b()), c.farads()));
     }
     for (int k = 0; k < elements.sources.size(); k++) {
       if (elements.sources.get(k).henries > 0) {
-        double[] place = new double[plain.n];
-        place[plain.nodes.count + k] = 1;
-        places.add(place);
-        values.add(-elements.sources.get(k).henries);
+        double[] place = new double[about.n];
+        place[about.row(k)] = 1;
+        stores.add(new Store(place, -elements.sources.get(k).henries));
       }
     }
-    double[] c = between(plain, plus, minus);
-    int n = places.size();
-    double[] into = new double[n];
-    double[] out = new double[n];
-    double[][] across = new double[n][n];
-    for (int j = 0; j < n; j++) {
-      double[] solved = places.get(j).clone();
-      factors.solve(solved);
-      into[j] = dot(places.get(j), b);
-      out[j] = values.get(j) * dot(c, solved);
-      for (int i = 0; i < n; i++) {
-        across[i][j] = values.get(j) * dot(places.get(i), solved);
-      }
-    }
-    return new Transfer(wave, dot(c, b), into, out, across);
+    return stores;
   }
 
-  private static double[] between(Equations plain, int plus, int minus) {
-    double[] c = new double[plain.n];
-    int one = plain.nodes.at(plus);
-    int other = plain.nodes.at(minus);
-    if (one >= 0) {
-      c[one] += 1;
+  /** Puts the product of a real row and a complex column, times a scale, into one place. */
+  private static void put(double[] of, int place, double scale, double[] row, double[] column) {
+    int half = row.length / 2;
+    for (int k = 0; k < half; k++) {
+      of[place] += scale * row[k] * column[k];
+      of[place + of.length / 2] += scale * row[k] * column[k + half];
     }
-    if (other >= 0) {
-      c[other] -= 1;
-    }
-    return c;
-  }
-
-  private static double dot(double[] one, double[] other) {
-    double sum = 0;
-    for (int k = 0; k < one.length; k++) {
-      sum += one[k] * other[k];
-    }
-    return sum;
   }
 
   public Wave wave() {
@@ -107,29 +108,37 @@ public final class Transfer {
 
   /** Its peak where the generators are set to a frequency (V). */
   public double peak(double hertz) {
-    int n = into.length;
-    double omega = 2 * Math.PI * hertz;
-    var matrix = new DMatrixRMaj(2 * n, 2 * n);
-    for (int i = 0; i < n; i++) {
-      matrix.set(i, i, 1);
-      matrix.set(i + n, i + n, 1);
-      for (int j = 0; j < n; j++) {
-        matrix.set(i, j + n, -omega * between[i][j]);
-        matrix.set(i + n, j, omega * between[i][j]);
-      }
-    }
+    int n = between.length;
+    double delta = 2 * Math.PI * hertz - MIDDLE;
     double[] s = Arrays.copyOf(into, 2 * n);
     var factors = new Factors(2 * n);
-    if (!factors.of(matrix)) {
+    if (!factors.of(turned(delta))) {
       return 0;
     }
     factors.solve(s);
-    double re = direct;
-    double im = 0;
+    double re = direct[0];
+    double im = direct[1];
     for (int i = 0; i < n; i++) {
-      re += omega * out[i] * s[i + n];
-      im -= omega * out[i] * s[i];
+      re += delta * (out[i] * s[i + n] + out[i + n] * s[i]);
+      im -= delta * (out[i] * s[i] - out[i + n] * s[i + n]);
     }
     return StrictMath.hypot(re, im);
+  }
+
+  /** I + jδ·UᵀA⁻¹U·W as [re, −im; im, re]. */
+  private DMatrixRMaj turned(double delta) {
+    int n = between.length;
+    var matrix = new DMatrixRMaj(2 * n, 2 * n);
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        double re = (i == j ? 1 : 0) - delta * between[j][i + n];
+        double im = delta * between[j][i];
+        matrix.set(i, j, re);
+        matrix.set(i + n, j + n, re);
+        matrix.set(i, j + n, -im);
+        matrix.set(i + n, j, im);
+      }
+    }
+    return matrix;
   }
 }

@@ -97,9 +97,18 @@ final class RandomCircuits {
 
   /** As {@link #powered}, the first part a generator, and nothing that is slow. */
   static Rows swinging(long number) {
-    List<String> quick =
-        ACTIVE.stream().filter(k -> !k.equals("capacitor") && !k.equals("inductor")).toList();
-    Rows rows = new RandomCircuits(number, quick).powered();
+    return swinging(
+        number,
+        ACTIVE.stream().filter(k -> !k.equals("capacitor") && !k.equals("inductor")).toList());
+  }
+
+  /** As {@link #powered}, the first part a generator. */
+  static Rows storing(long number) {
+    return swinging(number, ACTIVE);
+  }
+
+  private static Rows swinging(long number, List<String> kinds) {
+    Rows rows = new RandomCircuits(number, kinds).powered();
     var generator = Registry.kind("generator").orElseThrow();
     Fields fields = Fields.NONE.with("volts", 1.0).with("hertz", 1000.0).with("offset", 1.0);
     Rows swinging = Rows.of("").add(new Part("A1", generator, fields), List.of("n2", "n0"));

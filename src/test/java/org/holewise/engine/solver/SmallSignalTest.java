@@ -10,6 +10,8 @@ import org.holewise.engine.Published.Family;
 import org.holewise.engine.part.Part;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The small signal against differences of operating points, and against books. */
 @Tag("fast")
@@ -21,6 +23,9 @@ class SmallSignalTest {
 
   /** Move of the offset: far above rounding, far below a thermal voltage (V). */
   private static final double STEP = 1e-5;
+
+  /** Less than this is rounding of volts (V). */
+  private static final double ROUNDING = 1e-9;
 
   private static final String STAGE =
       "G1 generator in 0 volts=1m hertz=1k output=0 offset=%s;"
@@ -162,6 +167,45 @@ class SmallSignalTest {
     return OperatingPointSolver.solve(circuit, start) instanceof OperatingPoint point
         ? point.volts(at)
         : Double.NaN;
+  }
+
+  /** What is found by turning a generator is what is found with the generator set. */
+  @Test
+  void turningAgreesWithSetting() {
+    int compared = 0;
+    for (int draw = 0; draw < DRAWS; draw++) {
+      Rows rows = RandomCircuits.storing(draw);
+      if (!(OperatingPointSolver.solve(rows.circuit()) instanceof OperatingPoint point)) {
+        continue;
+      }
+      for (int net = 0; net < rows.netlist().nets().size(); net++) {
+        Point at = new Point.AtNet(net);
+        for (Transfer transfer : point.transfers(at, point.circuit().reference())) {
+          for (double hertz : List.of(0.1, 20.0, 3e3, 4e5, 1e8)) {
+            var tone = new SmallSignal.Tone(hertz, transfer.wave());
+            double set = point.swing(at, point.circuit().reference(), tone, true).get().size();
+            assertThat(transfer.peak(hertz))
+                .as("%d %d %s", draw, net, hertz)
+                .isCloseTo(set, within(SHARE * set + ROUNDING));
+            compared += set > ROUNDING ? 1 : 0;
+          }
+        }
+      }
+    }
+    assertThat(compared).isGreaterThan(DRAWS);
+  }
+
+  /** A lamp that blocks holds a net by 1e-18 S; what divides the swing there are capacitances. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.1, 1, 1000, 1e6, 1e8})
+  void capacitancesDivideWhatHangsOnBlockedParts(double hertz) {
+    Swings swings =
+        Swings.of(
+            "G1 generator in 0 volts=1 hertz=1k output=0; C1 capacitor in m farads=1u;"
+                + "C2 capacitor m 0 farads=3u; D1 led m 0 colour=blue; D2 led 0 m colour=blue");
+    assertThat(swings.volts("m", "0", hertz).size()).isCloseTo(0.25, within(1e-9));
+    Transfer turned = swings.point().transfers(swings.rows().at("m"), swings.rows().at("0")).get(0);
+    assertThat(turned.peak(hertz)).isCloseTo(0.25, within(1e-9));
   }
 
   /** Slopes by every parameter, those that move the operating point included. */
