@@ -2,8 +2,13 @@ package org.holewise.engine.solver;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import org.holewise.engine.Published;
 import org.holewise.engine.Published.Family;
+import org.holewise.engine.part.Level;
+import org.holewise.engine.part.Logic;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +36,42 @@ class CounterTablesTest {
     Settled after =
         new Bread().chip(RIPPLE).rows("R1 resistor clk 0 ohms=10k").after(pulses, "U1.1");
     assertThat(Bread.outputs(after, "U1")).isEqualTo(bits(pulses % 16, 4) + "LLLL");
+  }
+
+  /**
+   * Kuphaldt, Digital 11: from 0111 a ripple counter passes 0110, 0100, 0000 on its way to 1000.
+   */
+  @Test
+  @Published(Family.LOGIC)
+  void aRippleCounterPassesWrongCountsOnItsWay() {
+    Logic logic = new Bread().chip(RIPPLE).rows().circuit().mounted[1].stamp().gates.get(0).logic();
+    Level[] memory = logic.start();
+    for (int pulse = 0; pulse < 7; pulse++) {
+      counts(logic, Level.HIGH, memory);
+      counts(logic, Level.LOW, memory);
+    }
+    assertThat(counts(logic, Level.HIGH, memory)).containsExactly(0b0111);
+    assertThat(counts(logic, Level.LOW, memory)).containsExactly(0b0110, 0b0100, 0b0000, 0b1000);
+  }
+
+  /** The counts that a half shows in turn, one step of delay each, until it comes to rest. */
+  private static List<Integer> counts(Logic logic, Level clock, Level[] memory) {
+    Level[] in = {clock, Level.LOW, Level.LOW, Level.LOW};
+    var counts = new ArrayList<Integer>();
+    Level[] before;
+    do {
+      before = memory.clone();
+      var out = new Level[logic.outputs()];
+      logic.step(in, memory, out);
+      int count = 0;
+      for (int bit = 0; bit < 4; bit++) {
+        count |= out[bit] == Level.HIGH ? 1 << bit : 0;
+      }
+      if (counts.isEmpty() || counts.get(counts.size() - 1) != count) {
+        counts.add(count);
+      }
+    } while (!Arrays.equals(before, memory));
+    return counts;
   }
 
   /**
