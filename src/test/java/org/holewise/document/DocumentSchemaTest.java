@@ -81,6 +81,25 @@ class DocumentSchemaTest {
   }
 
   @Test
+  void takeAChipNamedByANumber() {
+    String chip =
+        "{\"slug\": \"gates\", \"board\": \"400\", \"nets\": {},"
+            + " \"parts\": [{\"ref\": \"U1\", \"kind\": 74}]}";
+    for (String number : List.of("7400", "4017", "74393")) {
+      JsonNode exercise = Edited.of(chip.replace("74}", number + "}")).tree();
+      assertThat(schema("exercise").validate(exercise)).as(number).isEmpty();
+      assertAgreed(schema("exercise"), exercise, read(exercise));
+    }
+    JsonNode none = Edited.of(chip.replace("74}", "7401}")).tree();
+    assertThat(schema("exercise").validate(none)).isNotEmpty();
+    assertThat(read(none)).isNotEmpty();
+  }
+
+  private static List<Problem> read(JsonNode exercise) {
+    return ExerciseDocument.json(Edited.JSON.writeValueAsBytes(exercise)).problems();
+  }
+
+  @Test
   void agreeWithTheReaderOfExercises() {
     var schema = schema("exercise");
     var mutations = new Mutations(4);

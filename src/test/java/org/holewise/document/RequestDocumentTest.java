@@ -83,6 +83,24 @@ class RequestDocumentTest {
       assertThat(sound(edited).exercise().conditions().get(0).name()).isEqualTo("normal");
     }
 
+    /** A chip's name is a number to whoever writes one. */
+    @Test
+    void mayNameAChipByANumber() {
+      String words =
+          """
+          slug: gates
+          board: "400"
+          parts:
+            - {ref: U1, kind: 7400}
+            - {ref: U2, kind: "4017"}
+          nets: {}
+          """;
+      var parts = ExerciseDocument.yaml(words).orThrow().exercise().parts();
+      assertThat(parts).extracting(part -> part.kind().name()).containsExactly("7400", "4017");
+      var edited = Footlights.request().put("/exercise/parts/2/kind", "7401");
+      assertThat(places(edited)).contains("/exercise/parts/2/kind");
+    }
+
     @Test
     void mayLeaveOutWhatHasADefault() {
       var edited = Footlights.request();

@@ -43,6 +43,9 @@ final class DualComparator implements Kind {
     int top = network.pin("8");
     int bottom = network.pin("4");
     var input = Parameter.exact(part.ref() + ".input", DualOpAmp.INPUT);
+    network.number(input);
+    network.number(offset(part, 0));
+    network.number(offset(part, 1));
     for (int half = 0; half < DualOpAmp.HALVES.size(); half++) {
       List<String> pins = DualOpAmp.HALVES.get(half);
       if (network.used(pins)) {

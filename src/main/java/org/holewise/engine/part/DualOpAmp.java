@@ -66,23 +66,21 @@ final class DualOpAmp implements Kind {
     Type type = type(part);
     double gain = part.fields().number("gain", type.gain());
     Fields headroom = part.fields().group("headroom");
+    network.number(input(part));
+    network.number(offset(part, 0));
+    network.number(offset(part, 1));
+    pole(part, gain).ifPresent(network::number);
     for (int half = 0; half < HALVES.size(); half++) {
       List<String> pins = HALVES.get(half);
-      if (!network.used(pins)) {
-        continue;
+      if (network.used(pins)) {
+        var law =
+            new OpAmpLaw(
+                gain,
+                headroom.number("top", type.top()),
+                headroom.number("bottom", type.bottom()),
+                offset(part, half));
+        connect(part, network, law, pins);
       }
-      var offset =
-          new Parameter(
-              part.ref() + ".offset" + (half + 1),
-              part.number("offset"),
-              new Spread.Normal(part.number("spread")));
-      var law =
-          new OpAmpLaw(
-              gain,
-              headroom.number("top", type.top()),
-              headroom.number("bottom", type.bottom()),
-              offset);
-      connect(part, network, law, pins);
     }
   }
 
@@ -92,23 +90,36 @@ final class DualOpAmp implements Kind {
     int minus = network.pin(pins.get(2));
     int top = network.pin("8");
     int bottom = network.pin("4");
-    var input = Parameter.exact(part.ref() + ".input", INPUT);
-    network.resistor(plus, bottom, input);
-    network.resistor(minus, bottom, input);
-    Optional<Double> bandwidth = part.fields().number("bandwidth").stream().boxed().findFirst();
-    if (bandwidth.isEmpty()) {
+    network.resistor(plus, bottom, input(part));
+    network.resistor(minus, bottom, input(part));
+    Optional<Parameter> pole = pole(part, law.gain());
+    if (pole.isEmpty()) {
       network.device(law, out, plus, minus, top, bottom);
       return;
     }
     int slow = network.node();
     network.device(new DifferenceLaw(), slow, plus, minus, bottom);
-    network.capacitor(
-        slow,
-        bottom,
-        Parameter.exact(
-            part.ref() + ".pole",
-            DifferenceLaw.SIEMENS * law.gain() / (2 * Math.PI * bandwidth.get())));
+    network.capacitor(slow, bottom, pole.get());
     network.device(law, out, slow, bottom, top, bottom);
+  }
+
+  private static Parameter input(Part part) {
+    return Parameter.exact(part.ref() + ".input", INPUT);
+  }
+
+  private static Parameter offset(Part part, int half) {
+    return new Parameter(
+        part.ref() + ".offset" + (half + 1),
+        part.number("offset"),
+        new Spread.Normal(part.number("spread")));
+  }
+
+  /** The capacitance inside that makes its bandwidth; empty where it is without end. */
+  private static Optional<Parameter> pole(Part part, double gain) {
+    return part.fields().number("bandwidth").stream()
+        .mapToObj(hertz -> DifferenceLaw.SIEMENS * gain / (2 * Math.PI * hertz))
+        .map(farads -> Parameter.exact(part.ref() + ".pole", farads))
+        .findFirst();
   }
 
   @Override

@@ -18,6 +18,12 @@ public interface Network {
   /** Temperature of the surroundings (°C). */
   double celsius();
 
+  /**
+   * A number that the part has whatever is stamped of it here, so that a part's numbers are the
+   * same, and in the same order, on every board.
+   */
+  void number(Parameter number);
+
   /** One piece of metal: a closed contact, or twins. */
   void join(int a, int b);
 

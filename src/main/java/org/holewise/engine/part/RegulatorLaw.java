@@ -6,9 +6,10 @@ import org.holewise.engine.quantity.Parameter;
 
 /**
  * A three-terminal regulator, terminals in, out, gnd: out is at its voltage over gnd, or so much
- * below in where that is less, and never below gnd, behind {@link #OUTPUT}. What it sources comes
- * from in, what is pushed into it goes to gnd. Its own current flows from in to gnd once in is some
- * tenths of a volt up. Stateless.
+ * below in where that is less, behind {@link #OUTPUT}. What it sources comes from in. It cannot
+ * sink: its output stage is a follower (LM78XX sheet, schematic), so that an output which something
+ * else holds higher draws what {@link #BLEED} does, and no more. Its own current flows from in to
+ * gnd once in is some tenths of a volt up. Stateless.
  *
  * @param dropout (V)
  * @param quiescent (A)
@@ -18,6 +19,18 @@ record RegulatorLaw(double dropout, double quiescent, Parameter volts) implement
 
   /** The corner between regulating and following is as wide as this (V). */
   private static final double CORNER = 5e-4;
+
+  /**
+   * The corner between sourcing and not is as wide as this (V): at half a milliampere the output is
+   * at its voltage, with no load at all half a millivolt above.
+   */
+  private static final double EDGE = 1e-6;
+
+  /** From out to gnd (S), so that an output without a load is at its voltage. */
+  private static final double BLEED = 1e-7;
+
+  /** From in to gnd while it sleeps (S). */
+  private static final double LEAK = 1e-12;
 
   /** Input voltage from which its own current is there (V). */
   private static final double WAKES = 0.5;
@@ -41,34 +54,43 @@ record RegulatorLaw(double dropout, double quiescent, Parameter volts) implement
   public void evaluate(double[] v, double[] p, double[] i, double[] dv, double[] dp) {
     double in = v[0] - v[2];
     double follows = below((in - dropout - p[0]) / CORNER);
-    double least = p[0] + CORNER * soft((in - dropout - p[0]) / CORNER);
-    double above = below(-least / CORNER);
-    double wanted = least - CORNER * soft(least / CORNER);
-    double byIn = follows * above;
-    double byVolts = (1 - follows) * above;
-    double delivered = (wanted - (v[1] - v[2])) / OUTPUT;
+    double wanted = p[0] + CORNER * soft((in - dropout - p[0]) / CORNER);
+    double missing = wanted - (v[1] - v[2]);
+    double root = StrictMath.hypot(missing, EDGE);
+    double delivered = sourced(missing, root) / OUTPUT;
+    double slope = delivered / root;
     double own = in > 0 ? quiescent * StrictMath.tanh(in / WAKES) : 0;
     double wake = in > 0 ? Math.max(0, quiescent / WAKES * (1 - square(own / quiescent))) : 0;
     Arrays.fill(i, 0);
     Arrays.fill(dv, 0);
     Arrays.fill(dp, 0);
-    double[] by = {byIn / OUTPUT, -1 / OUTPUT, (1 - byIn) / OUTPUT};
-    int rail = delivered >= 0 ? 0 : 2;
-    i[1] = -delivered;
-    i[rail] = delivered;
+    double[] by = {follows * slope, -slope, (1 - follows) * slope};
+    double bled = BLEED * (v[1] - v[2]);
+    i[0] = delivered;
+    i[1] = bled - delivered;
+    i[2] = -bled;
     for (int t = 0; t < 3; t++) {
+      dv[t] = by[t];
       dv[3 + t] = -by[t];
-      dv[rail * 3 + t] = by[t];
     }
-    i[0] += own;
-    i[2] -= own;
-    double leak = wake + 1e-12;
+    dv[4] += BLEED;
+    dv[5] -= BLEED;
+    dv[7] -= BLEED;
+    dv[8] += BLEED;
+    i[0] += own + LEAK * in;
+    i[2] -= own + LEAK * in;
+    double leak = wake + LEAK;
     dv[0] += leak;
     dv[2] -= leak;
     dv[6] -= leak;
     dv[8] += leak;
-    dp[1] = -byVolts / OUTPUT;
-    dp[rail] = byVolts / OUTPUT;
+    dp[0] = (1 - follows) * slope;
+    dp[1] = -(1 - follows) * slope;
+  }
+
+  /** (missing + root)/2 without cancellation: what is missing, nothing where nothing is. */
+  private static double sourced(double missing, double root) {
+    return missing > 0 ? (root + missing) / 2 : EDGE * EDGE / (2 * (root - missing));
   }
 
   private static double square(double x) {

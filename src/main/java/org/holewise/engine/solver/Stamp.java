@@ -133,6 +133,11 @@ final class Stamp implements Network {
   }
 
   @Override
+  public void number(Parameter number) {
+    parameter(number);
+  }
+
+  @Override
   public void join(int a, int b) {
     joins.add(new Join(a, b));
   }

@@ -53,6 +53,11 @@ class KindsTest {
     }
 
     @Override
+    public void number(Parameter number) {
+      parameters.add(number);
+    }
+
+    @Override
     public void join(int a, int b) {
       lines.add("join " + a + " " + b);
     }

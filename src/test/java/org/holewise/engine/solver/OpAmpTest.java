@@ -37,7 +37,8 @@ class OpAmpTest {
         Example.of(
             "O2 Boylestad 10.5, inverting",
             half("out", "n", "0", ideal)
-                + "B1 battery in 0 volts=2; R1 resistor in n ohms=100k; R2 resistor n out ohms=500k",
+                + "B1 battery in 0 volts=2; R1 resistor in n ohms=100k; R2 resistor n out"
+                + " ohms=500k",
             "V(out,0)=-10~0.15%"),
         Example.of(
             "O2 Boylestad 10.6, non-inverting",
@@ -89,9 +90,8 @@ class OpAmpTest {
             "V(out,0)=10.0m"),
         Example.of(
             "TL072 sheet: within 1 V of its supply pins",
-            "V1 battery top 0 volts=15; V2 battery 0 bottom volts=15;"
-                + "B1 battery in 0 volts=1;"
-                + "U1 dual-opamp out 0 in bottom n5 n6 n7 top type=TL072; R1 resistor out 0 ohms=10k",
+            "V1 battery top 0 volts=15; V2 battery 0 bottom volts=15;B1 battery in 0 volts=1;U1"
+                + " dual-opamp out 0 in bottom n5 n6 n7 top type=TL072; R1 resistor out 0 ohms=10k",
             "V(out,0)=14.00"));
   }
 
@@ -259,5 +259,37 @@ class OpAmpTest {
     Rows drops = Rows.of(circuit.formatted("6"));
     assertThat(Rows.solved(drops.circuit()).volts(drops.at("out"), drops.at("0")))
         .isCloseTo(4, within(1e-3));
+  }
+
+  /**
+   * Common practice: a three-terminal regulator only sources (LM78XX sheet: its output stage is a
+   * follower). What reaches its output through 100 Ω stays there where it is higher.
+   */
+  @ParameterizedTest
+  @CsvSource({"6, 6, 0", "5.5, 5.5, 0", "4, 5, 10e-3", "-1, 5, 60e-3"})
+  @Published(Family.OP_AMP)
+  void aRegulatorCannotPullItsOutputDown(double from, double out, double sourced) {
+    Rows rows =
+        Rows.of(
+            "V1 battery in 0 volts=9; U1 regulator in 0 out volts=5; R1 resistor out x ohms=100;"
+                + "V2 battery x 0 volts="
+                + from);
+    OperatingPoint point = Rows.solved(rows.circuit());
+    assertThat(point.volts(rows.at("out"), rows.at("0"))).isCloseTo(out, within(1e-3));
+    assertThat(-point.current(Rows.lead("U1.out"))).isCloseTo(sourced, within(1e-6));
+    assertThat(point.current(Rows.lead("U1.in"))).isCloseTo(5e-3 + sourced, within(1e-6));
+  }
+
+  /** Of two outputs on one wire the higher one works alone. */
+  @Test
+  void regulatorsOnOneWireDoNotFight() {
+    Rows rows =
+        Rows.of(
+            "V1 battery in 0 volts=9; U1 regulator in 0 out volts=4.9;"
+                + "U2 regulator in 0 out volts=5.1; R1 resistor out 0 ohms=100");
+    OperatingPoint point = Rows.solved(rows.circuit());
+    assertThat(point.volts(rows.at("out"), rows.at("0"))).isCloseTo(5.1, within(1e-3));
+    assertThat(point.current(Rows.lead("U1.out"))).isCloseTo(0, within(1e-6));
+    assertThat(point.current(Rows.lead("U2.out"))).isCloseTo(-51e-3, within(1e-6));
   }
 }
