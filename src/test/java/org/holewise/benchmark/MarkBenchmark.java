@@ -32,13 +32,13 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 @Fork(1)
 public class MarkBenchmark {
-  private final Exercise exercise = tenParts();
+  private final Exercise exercise = tenParts().exercise();
   private final BenchRecord sound = bench("8.99 V", "0.71 V", "0.08 V", "6.71 V", "20.1 mA", "lit");
   private final BenchRecord faulty =
       bench("8.99 V", "0.00 V", "8.97 V", "0.02 V", "0.00 mA", "dark");
 
   /** A button that switches a lamp through a transistor, with a divider beside it. */
-  private static Exercise tenParts() {
+  static ExerciseDraft tenParts() {
     return new ExerciseDraft()
         .part("B1", "battery", "volts", 9)
         .part("S1", "switch", "closed", true)
@@ -65,11 +65,14 @@ public class MarkBenchmark {
         .reading("collector", volts("Q1.c", "Q1.e"))
         .reading("drop", volts("R3.1", "R3.2"))
         .reading("loop", amps("R3.1"))
-        .reading("glow", seen("D1"))
-        .exercise();
+        .reading("glow", seen("D1"));
   }
 
   private BenchRecord bench(String... readings) {
+    return bench(exercise, readings);
+  }
+
+  static BenchRecord bench(Exercise exercise, String... readings) {
     BenchDraft draft =
         new BenchDraft(exercise)
             .place("B1", "+a3 -a3")

@@ -6,10 +6,10 @@ import org.holewise.engine.quantity.Parameter;
 
 /**
  * A three-terminal regulator, terminals in, out, gnd: out is at its voltage over gnd, or so much
- * below in where that is less, behind {@link #OUTPUT}. What it sources comes from in. It cannot
- * sink: its output stage is a follower (LM78XX sheet, schematic), so that an output which something
- * else holds higher draws what {@link #BLEED} does, and no more. Its own current flows from in to
- * gnd once in is some tenths of a volt up. Stateless.
+ * below in where that is less, yet not below gnd, and never above in; behind {@link #OUTPUT}. What
+ * it sources comes from in. It cannot sink: its output stage is a follower (LM78XX sheet,
+ * schematic), so that an output which something else holds higher draws what {@link #BLEED} does,
+ * and no more. Its own current flows from in to gnd once in is some tenths of a volt up. Stateless.
  *
  * @param dropout (V)
  * @param quiescent (A)
@@ -53,8 +53,14 @@ record RegulatorLaw(double dropout, double quiescent, Parameter volts) implement
   @Override
   public void evaluate(double[] v, double[] p, double[] i, double[] dv, double[] dp) {
     double in = v[0] - v[2];
-    double follows = below((in - dropout - p[0]) / CORNER);
-    double wanted = p[0] + CORNER * soft((in - dropout - p[0]) / CORNER);
+    double room = (in - dropout - p[0]) / CORNER;
+    double least = p[0] + CORNER * soft(room);
+    double floor = least - CORNER * soft(least / CORNER);
+    double wanted = floor + CORNER * soft((in - floor) / CORNER);
+    double held = below((in - floor) / CORNER);
+    double above = (1 - held) * below(-least / CORNER);
+    double byIn = held + above * below(room);
+    double byVolts = above * (1 - below(room));
     double missing = wanted - (v[1] - v[2]);
     double root = StrictMath.hypot(missing, EDGE);
     double delivered = sourced(missing, root) / OUTPUT;
@@ -64,7 +70,7 @@ record RegulatorLaw(double dropout, double quiescent, Parameter volts) implement
     Arrays.fill(i, 0);
     Arrays.fill(dv, 0);
     Arrays.fill(dp, 0);
-    double[] by = {follows * slope, -slope, (1 - follows) * slope};
+    double[] by = {byIn * slope, -slope, (1 - byIn) * slope};
     double bled = BLEED * (v[1] - v[2]);
     i[0] = delivered;
     i[1] = bled - delivered;
@@ -84,8 +90,8 @@ record RegulatorLaw(double dropout, double quiescent, Parameter volts) implement
     dv[2] -= leak;
     dv[6] -= leak;
     dv[8] += leak;
-    dp[0] = (1 - follows) * slope;
-    dp[1] = -(1 - follows) * slope;
+    dp[0] = byVolts * slope;
+    dp[1] = -byVolts * slope;
   }
 
   /** (missing + root)/2 without cancellation: what is missing, nothing where nothing is. */
