@@ -3,6 +3,7 @@ package org.holewise.engine.netlist;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,10 +60,11 @@ public final class AsBuilt {
 
   public static AsBuilt of(Build build, List<Part> parts) {
     var board = build.board();
-    var pins = parts.stream().flatMap(part -> part.pins().stream()).toList();
-    var placed = new LinkedHashMap<String, Placed>();
+    var pins = new ArrayList<Pin>(4 * parts.size());
+    parts.forEach(part -> pins.addAll(part.pins()));
+    var placed = new HashMap<String, Placed>(roomy(parts.size()));
     build.placed().forEach(part -> placed.putIfAbsent(part.ref(), part));
-    var places = new LinkedHashMap<Pin, Integer>();
+    var places = new HashMap<Pin, Integer>(roomy(pins.size()));
     int[] pinStrips = new int[pins.size()];
     for (int i = 0; i < pinStrips.length; i++) {
       Pin pin = pins.get(i);
@@ -124,13 +126,13 @@ public final class AsBuilt {
   }
 
   public Netlist netlist() {
-    var pinsOf = new ArrayList<List<Pin>>();
-    var stripsOf = new ArrayList<List<Integer>>();
+    var pinsOf = new ArrayList<List<Pin>>(nets);
+    var stripsOf = new ArrayList<List<Integer>>(nets);
     for (int net = 0; net < nets; net++) {
       pinsOf.add(new ArrayList<>());
       stripsOf.add(new ArrayList<>());
     }
-    var netOf = new LinkedHashMap<Pin, Integer>();
+    var netOf = new LinkedHashMap<Pin, Integer>(roomy(netOfPin.length));
     for (int i = 0; i < netOfPin.length; i++) {
       pinsOf.get(netOfPin[i]).add(pins.get(i));
       netOf.put(pins.get(i), netOfPin[i]);
@@ -140,12 +142,17 @@ public final class AsBuilt {
         stripsOf.get(netOfStrip[strip]).add(strip);
       }
     }
-    var all = new ArrayList<BuiltNet>();
+    var all = new ArrayList<BuiltNet>(nets);
     for (int net = 0; net < nets; net++) {
       var own = pinsOf.get(net);
       all.add(new BuiltNet(own.get(0).toString(), own, stripsOf.get(net)));
     }
     return new Netlist(all, Collections.unmodifiableMap(netOf));
+  }
+
+  /** Capacity of a map that so many entries leave as it is. */
+  private static int roomy(int entries) {
+    return 2 * entries;
   }
 
   private DisjointSets join(int strips) {

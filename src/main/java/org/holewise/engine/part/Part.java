@@ -7,7 +7,12 @@ public record Part(String ref, Kind kind, Fields fields) {
 
   /** Its pins in the order of its kind. */
   public List<Pin> pins() {
-    return kind.pins(fields).stream().map(name -> new Pin(ref, name)).toList();
+    List<String> names = kind.pins(fields);
+    Pin[] pins = new Pin[names.size()];
+    for (int k = 0; k < pins.length; k++) {
+      pins[k] = new Pin(ref, names.get(k));
+    }
+    return List.of(pins);
   }
 
   public Pin pin(String name) {
