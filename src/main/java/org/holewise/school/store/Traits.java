@@ -19,8 +19,8 @@ import org.holewise.engine.quantity.QuantityText;
 
 /**
  * What one sees of a kind of part on its label: values, colour, type. How a switch stands or a
- * transistor's gain is not on it. A bench supply is set to what is wanted, so that only the number
- * of its outputs tells it from another.
+ * transistor's gain is not on it. A bench supply or a generator is set to what is wanted, so that
+ * only the number of a supply's outputs tells it from another.
  */
 record Traits(String kind, List<Trait> traits, Optional<String> rows) {
 
@@ -46,7 +46,8 @@ record Traits(String kind, List<Trait> traits, Optional<String> rows) {
     var rows =
         kind.fields().stream().filter(Field.Rows.class::isInstance).map(Field::name).findFirst();
     var traits = SHOWN.stream().flatMap(path -> at(path, kind.fields()).stream()).toList();
-    return new Traits(kind.name(), rows.isPresent() ? List.of() : traits, rows);
+    boolean set = rows.isPresent() || kind.swings();
+    return new Traits(kind.name(), set ? List.of() : traits, rows);
   }
 
   /** The key of a part with these fields. */

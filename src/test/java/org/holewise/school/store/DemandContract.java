@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.holewise.running.Office;
 import org.holewise.school.session.LabSessions;
+import org.holewise.school.sheet.Shipped;
 import org.holewise.store.Store;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -114,13 +115,28 @@ abstract class DemandContract {
   }
 
   @Test
+  void theModelStagesStoreHasADrawerForEveryPartOfTheLibrary() {
+    office.part(StoreScene.class).lay(store.technician);
+    var drawers =
+        store.items.all().stream().flatMap(level -> level.item().part().stream()).toList();
+    for (String slug : Shipped.SLUGS) {
+      var kit = store.packings.of(store.planned(slug, MONDAY, 8)).kit();
+      assertThat(kit.needs()).isNotEmpty();
+      assertThat(kit.needs())
+          .extracting(Kit.Need::part)
+          .as(slug)
+          .allSatisfy(part -> assertThat(drawers).contains(part));
+    }
+  }
+
+  @Test
   void theModelStagesStoreIsLaidOnceWithSomeThingsShort() {
     var session = store.planned("stage-moonlight", LocalDate.now(office.clock()), 8);
     var scene = office.part(StoreScene.class);
     scene.lay(store.technician);
     scene.lay(store.technician);
     var levels = store.items.all();
-    assertThat(levels).hasSize(17);
+    assertThat(levels).hasSizeGreaterThan(30);
     assertThat(levels).extracting(Level::state).contains(Level.State.values());
     assertThat(levels).filteredOn(level -> level.item().part().isEmpty()).hasSize(1);
     assertThat(store.packings.of(session).uses()).hasSizeGreaterThan(4);

@@ -83,6 +83,7 @@ class PartKeyTest {
     "zener 5.1 V, zener 5.1 V",
     "supply, supply",
     "supply 2 outputs, supply 2 outputs",
+    "generator, generator",
     "board 830-SPLIT, board 830-split",
     "meter hand-2000, meter hand-2000"
   })
