@@ -213,7 +213,7 @@ class MarkDocumentTest {
 
   private static Mark mark(Points points, Diagnosis diagnosis) {
     return new Mark(
-        "1.0.0",
+        "1.1.0",
         "start",
         List.of(Finding.of("/build/placed", "part-missing", "S1")),
         new WiringReport(false, 0.875, List.of(difference())),

@@ -77,15 +77,13 @@ final class ChipFaults {
     }
     Layout layout = scene.layout().get();
     var moves = new ArrayList<Edit>();
-    int fresh = scene.record().netlist().nets().size();
     for (Pin pin : part.pins()) {
       Optional<Hole> hole = layout.hole(pin);
       if (hole.isEmpty()) {
         return Optional.empty();
       }
       Hole beside = new Hole(hole.get().board(), hole.get().track(), hole.get().column() + columns);
-      int net = layout.nets().netAt(beside);
-      moves.add(new Edit.Moved(pin, net < 0 ? fresh + moves.size() : net));
+      moves.add(new Edit.Moved(pin, layout.net(beside)));
     }
     return Optional.of(
         fault(scene, part, "shifted", scene.record().edited(moves.toArray(Edit[]::new))));

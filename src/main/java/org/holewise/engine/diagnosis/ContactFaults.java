@@ -107,9 +107,9 @@ final class ContactFaults {
         continue;
       }
       AsBuilt parted = layout.nets().without(i);
-      Assembly apart = scene.record().on(parted.netlist(), parted::netAt);
-      int from = parted.netAt(link.from());
-      int to = parted.netAt(link.to());
+      Assembly apart = Rewired.of(scene, layout, parted, 1 + i);
+      int from = apart.places().netAt(link.from());
+      int to = apart.places().netAt(link.to());
       boolean between = from >= 0 && to >= 0 && from != to;
       for (Bad bad : BAD) {
         boolean open = bad.ohms() >= OPEN;

@@ -1,5 +1,6 @@
 package org.holewise.engine.diagnosis;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.holewise.engine.board.Hole;
@@ -16,7 +17,7 @@ import org.holewise.engine.reading.Assembly;
  * @param said what more its kind says: a value, a manner
  * @param assembly what would stand on the bench
  * @param slip what would be wrong with a reading
- * @param vague a part's value that would itself be uncertain
+ * @param vague values that would themselves be uncertain
  */
 record Hypothesis(
     Family family,
@@ -27,7 +28,7 @@ record Hypothesis(
     Said said,
     Assembly assembly,
     Optional<Slip> slip,
-    Optional<Vague> vague) {
+    List<Vague> vague) {
 
   /** What the part really is (SI), NaN where that is not the point; and how it is so. */
   record Said(double value, Unit unit, String how) {
@@ -45,15 +46,7 @@ record Hypothesis(
   static Hypothesis of(
       Family family, Place place, String kind, double share, List<Hole> holes, Assembly really) {
     return new Hypothesis(
-        family,
-        place,
-        kind,
-        share,
-        holes,
-        Said.NOTHING,
-        really,
-        Optional.empty(),
-        Optional.empty());
+        family, place, kind, share, holes, Said.NOTHING, really, Optional.empty(), List.of());
   }
 
   Hypothesis valued(double si, Unit unit) {
@@ -65,14 +58,27 @@ record Hypothesis(
   }
 
   Hypothesis vague(String parameter, double share, double si) {
-    return with(said, slip, Optional.of(new Vague(parameter, share, si)));
+    return with(said, slip, List.of(new Vague(parameter, share, si)));
   }
 
   Hypothesis slipped(Slip how) {
     return with(said, Optional.of(how), vague);
   }
 
-  private Hypothesis with(Said more, Optional<Slip> slipped, Optional<Vague> uncertain) {
+  /** The same together with another; the place and what is said stay. Empty where they clash. */
+  Optional<Hypothesis> and(Hypothesis other, Assembly record) {
+    var both = new ArrayList<>(vague);
+    both.addAll(other.vague);
+    return place.equals(other.place)
+        ? Optional.empty()
+        : assembly
+            .and(other.assembly, record)
+            .map(
+                together ->
+                    new Hypothesis(family, place, kind, share, holes, said, together, slip, both));
+  }
+
+  private Hypothesis with(Said more, Optional<Slip> slipped, List<Vague> uncertain) {
     return new Hypothesis(family, place, kind, share, holes, more, assembly, slipped, uncertain);
   }
 }

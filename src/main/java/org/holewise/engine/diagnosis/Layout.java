@@ -16,6 +16,9 @@ import org.holewise.engine.part.Pin;
 /** A build with its nets, and which of its holes are taken. Immutable. */
 public record Layout(Build build, AsBuilt nets, Set<Hole> taken) {
 
+  /** More strips than nine boards have. */
+  private static final int ROOM = 4096;
+
   public static Layout of(Build build, List<Part> parts) {
     var taken = new TreeSet<Hole>();
     build.placed().forEach(placed -> taken.addAll(placed.holes().values()));
@@ -29,6 +32,17 @@ public record Layout(Build build, AsBuilt nets, Set<Hole> taken) {
         .placed(pin.ref())
         .flatMap(placed -> placed.hole(pin.name()))
         .filter(hole -> build.board().strip(hole).isPresent());
+  }
+
+  /** The net at a hole; of a strip that no lead touches a number of its own. */
+  int net(Hole hole) {
+    int net = nets.netAt(hole);
+    return net < 0 ? unnumbered(nets, 0) + build.board().stripOrNone(hole) : net;
+  }
+
+  /** Numbers of fresh strips that no two faults share, beyond those of the record and of holes. */
+  static int unnumbered(AsBuilt nets, int key) {
+    return nets.nets() + 1 + key * ROOM;
   }
 
   List<Link> links() {

@@ -18,10 +18,8 @@ import org.holewise.engine.reading.Meter;
 
 /**
  * Chooses the reading that is expected to tell most about the place: the mutual information of
- * place and outcome, which is the expected fall of entropy over places.
- *
- * <p>Each hypothesis's outcome is normal; the mixture is integrated at five Gauss–Hermite nodes of
- * every hypothesis. Most candidates are dropped before by the spread of the hypotheses' means.
+ * place and outcome, which is the expected fall of entropy over places. Most candidates are dropped
+ * before by the spread of the hypotheses' means.
  */
 final class NextQuestion {
   /** Least gain that is worth a reading (bit). */
@@ -36,19 +34,6 @@ final class NextQuestion {
 
   /** So many of the likeliest hypotheses decide which candidates are looked at closely. */
   private static final int FIRST_LOOK = 14;
-
-  /** Nodes and weights for the mean of a standard normal (Abramowitz and Stegun, table 25.10). */
-  private static final double[] NODE = {
-    0, 1.3556261799742659, -1.3556261799742659, 2.8569700138728056, -2.8569700138728056
-  };
-
-  private static final double[] WEIGHT = {
-    0.5333333333333333,
-    0.2220759220056126,
-    0.2220759220056126,
-    0.0112574113277207,
-    0.0112574113277207
-  };
 
   private final Scene scene;
   private final Meter meter;
@@ -93,7 +78,12 @@ final class NextQuestion {
         promising(promising(affordable(candidates()), FIRST_LOOK).stream(), members.size());
     Optional<NextReading> best = Optional.empty();
     for (Asked asked : promising) {
-      double gain = gain(asked);
+      double gain =
+          Information.gain(
+              members.stream().mapToDouble(Weighted::probability).toArray(),
+              places.stream().mapToInt(Integer::intValue).toArray(),
+              asked.mean(),
+              asked.variance());
       if (gain >= LEAST_GAIN && best.filter(found -> found.gain() >= gain).isEmpty()) {
         Candidate candidate = asked.candidate();
         best =
@@ -194,49 +184,5 @@ final class NextQuestion {
       rough += members.get(h).probability() * square / (1 + square);
     }
     return Optional.of(new Asked(candidate, mean, variance, rough));
-  }
-
-  /** Mutual information of place and outcome (bit). */
-  private double gain(Asked asked) {
-    int n = members.size();
-    int last = places.stream().mapToInt(Integer::intValue).max().orElse(0);
-    double[] prior = new double[last + 1];
-    double total = 0;
-    for (int h = 0; h < n; h++) {
-      prior[places.get(h)] += members.get(h).probability();
-      total += members.get(h).probability();
-    }
-    double gain = 0;
-    double[] posterior = new double[last + 1];
-    for (int h = 0; h < n; h++) {
-      for (int k = 0; k < NODE.length; k++) {
-        double y = asked.mean()[h] + NODE[k] * Math.sqrt(asked.variance()[h]);
-        double mixture = densities(asked, y, posterior);
-        int place = places.get(h);
-        double fall = posterior[place] / mixture / (prior[place] / total);
-        gain +=
-            members.get(h).probability() / total * WEIGHT[k] * StrictMath.log(Math.max(fall, 1e-9));
-      }
-    }
-    return gain / StrictMath.log(2);
-  }
-
-  /** Joint density of the outcome and each place; returns its sum. */
-  private double densities(Asked asked, double y, double[] byPlace) {
-    java.util.Arrays.fill(byPlace, 0);
-    double sum = 0;
-    for (int h = 0; h < members.size(); h++) {
-      double off = y - asked.mean()[h];
-      double square = off * off / asked.variance()[h];
-      if (square < 80) {
-        double density =
-            members.get(h).probability()
-                * StrictMath.exp(-square / 2)
-                / Math.sqrt(asked.variance()[h]);
-        byPlace[places.get(h)] += density;
-        sum += density;
-      }
-    }
-    return sum;
   }
 }

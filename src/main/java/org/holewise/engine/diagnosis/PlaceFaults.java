@@ -43,7 +43,7 @@ final class PlaceFaults {
               wrongHole(
                   new Place.OfLead(pin),
                   really.get(),
-                  scene.record().edited(new Edit.Moved(pin, net(layout, really.get())))));
+                  scene.record().edited(new Edit.Moved(pin, layout.net(really.get())))));
         }
       }
     }
@@ -69,9 +69,7 @@ final class PlaceFaults {
           if (!other.netlist().netOf().equals(scene.record().netlist().netOf())) {
             all.add(
                 wrongHole(
-                    new Place.OfLink(i),
-                    really.get(),
-                    scene.record().on(other.netlist(), other::netAt)));
+                    new Place.OfLink(i), really.get(), Rewired.of(scene, layout, other, 1 + i)));
           }
         }
       }
@@ -117,11 +115,6 @@ final class PlaceFaults {
   private static Hypothesis wrongHole(
       Place place, Hole really, org.holewise.engine.reading.Assembly assembly) {
     return Hypothesis.of(Family.WRONG_HOLE, place, "wrong-hole", 1, List.of(really), assembly);
-  }
-
-  private static int net(Layout layout, Hole hole) {
-    int net = layout.nets().netAt(hole);
-    return net < 0 ? layout.nets().nets() : net;
   }
 
   private static Set<Hole> neighbours(Hole hole) {

@@ -33,6 +33,9 @@ final class Prediction {
   /** Log density lost by a reading that the hypothesis excludes: nothing is quite impossible. */
   private static final double EXCLUDED = -14;
 
+  /** Log density lost besides where a circuit has no answer at all, such as a shorted source. */
+  private static final double NO_ANSWER = 30;
+
   /** Part of a value that the laws and the linearisation may be off by. */
   private static final double LAW = 5e-4;
 
@@ -46,6 +49,7 @@ final class Prediction {
   private final List<Double> coarser = new ArrayList<>();
   private final List<Forecast> forecasts = new ArrayList<>();
   private double logLikelihood;
+  private double misfit;
   private Optional<LinearSolverDense<DMatrixRMaj>> solver = Optional.empty();
   private DMatrixRMaj weighted = new DMatrixRMaj(0, 1);
 
@@ -68,7 +72,7 @@ final class Prediction {
     Uncertainty usual = Uncertainty.of(parameters, meter);
     hypothesis
         .vague()
-        .ifPresent(
+        .forEach(
             vague -> {
               for (int k = 0; k < parameters.size(); k++) {
                 if (parameters.get(k).name().startsWith(vague.parameter())) {
@@ -84,7 +88,7 @@ final class Prediction {
     Optional<Slip> slip = hypothesis.slip().filter(s -> s.concerns(observation.id()));
     Optional<Forecast> read = forecast(observation, slip);
     if (read.isEmpty()) {
-      logLikelihood += EXCLUDED;
+      exclude(NO_ANSWER);
       return;
     }
     if (slip.isPresent() && slip.get() instanceof Slip.Anything) {
@@ -94,9 +98,11 @@ final class Prediction {
     Forecast forecast = read.get();
     forecasts.add(forecast);
     if (!(observation.shown() instanceof Shown.Amount amount)) {
-      logLikelihood += words(forecast, observation.shown());
+      double words = words(forecast, observation.shown());
+      logLikelihood += words;
+      misfit -= 2 * words;
     } else if (forecast.shown(instrument.meter()) instanceof Shown.OverRange) {
-      logLikelihood += EXCLUDED - StrictMath.log(anywhere(observation));
+      exclude(StrictMath.log(anywhere(observation)));
     } else {
       numbers.add(forecast);
       coarser.add(observation.coarser());
@@ -170,6 +176,7 @@ final class Prediction {
       square += surprises.get(i) * weighted.get(i, 0);
       logDeterminant += 2 * StrictMath.log(Math.abs(lower.get(i, i)));
     }
+    misfit += square;
     solver = Optional.of(cholesky);
     logLikelihood -= 0.5 * (square + logDeterminant + n * LOG_TWO_PI);
   }
@@ -194,12 +201,21 @@ final class Prediction {
     };
   }
 
-  Hypothesis hypothesis() {
-    return hypothesis;
-  }
-
   double logLikelihood() {
     return logLikelihood;
+  }
+
+  /**
+   * Squared deviations of the readings from what is predicted, all that is shared taken out; words
+   * count as numbers that are as unlikely.
+   */
+  double misfit() {
+    return misfit;
+  }
+
+  private void exclude(double more) {
+    logLikelihood += EXCLUDED - more;
+    misfit += 2 * (more - EXCLUDED);
   }
 
   /** What a further reading would show, given those already taken; empty where it has no value. */

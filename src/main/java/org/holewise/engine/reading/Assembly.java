@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.holewise.engine.exercise.Condition;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Probe;
@@ -61,6 +62,34 @@ public record Assembly(
     var moves = new ArrayList<>(edits);
     really.forEach((lead, actual) -> moves.add(new Edit.Moved(actual, netlist.net(lead))));
     return new Assembly(exercise, netlist, places, changes, moves, really);
+  }
+
+  /**
+   * What is wrong with this and what is wrong with the other at once, each being a record with
+   * something wrong; empty where one has other nets than the record and the other's edits speak of
+   * the record's.
+   */
+  public Optional<Assembly> and(Assembly other, Assembly record) {
+    boolean onRecord = netlist == record.netlist && other.netlist == record.netlist;
+    if (!onRecord && !unwired(record) && !other.unwired(record)) {
+      return Optional.empty();
+    }
+    Assembly wired = unwired(record) ? other : this;
+    Map<Pin, Pin> taken = new LinkedHashMap<>(takenFor);
+    taken.putAll(other.takenFor);
+    return Optional.of(
+        new Assembly(
+            exercise,
+            wired.netlist,
+            wired.places,
+            joined(changes, other.changes),
+            joined(edits, other.edits),
+            taken));
+  }
+
+  /** Whether nothing is wired otherwise than on the record. */
+  private boolean unwired(Assembly record) {
+    return netlist == record.netlist && edits.isEmpty();
   }
 
   /** Whether the other can be had from this one's circuits, which have no edits. */

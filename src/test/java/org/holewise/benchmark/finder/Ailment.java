@@ -1,7 +1,8 @@
 package org.holewise.benchmark.finder;
 
+import java.util.List;
 import java.util.Random;
-import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Something wrong with a build, or with one of its readings.
@@ -10,12 +11,26 @@ import java.util.function.Function;
  * @param prior probability before anything is read
  * @param slip what becomes of a reading
  */
-record Ailment(
-    String kind,
-    java.util.List<String> places,
-    double prior,
-    Function<Random, Truth> truth,
-    Slip slip) {
+record Ailment(String kind, List<String> places, double prior, Change change, Slip slip) {
+
+  /** What somebody does to a build. */
+  interface Change {
+    Tampered apply(Tampered tampered, Random random);
+  }
+
+  Truth truth(Setup setup, Random random) {
+    return change.apply(new Tampered(setup.exercise(), setup.build()), random).truth();
+  }
+
+  /** This and then another, the two places together. */
+  Ailment and(Ailment other) {
+    return new Ailment(
+        kind + " and " + other.kind,
+        Stream.concat(places.stream(), other.places.stream()).toList(),
+        prior * other.prior,
+        (tampered, random) -> other.change.apply(change.apply(tampered, random), random),
+        slip);
+  }
 
   /** A reading's own slip; none where the reading is empty. */
   record Slip(String reading, How how) {
@@ -33,6 +48,6 @@ record Ailment(
   }
 
   Ailment weighed(double factor) {
-    return new Ailment(kind, places, prior * factor, truth, slip);
+    return new Ailment(kind, places, prior * factor, change, slip);
   }
 }

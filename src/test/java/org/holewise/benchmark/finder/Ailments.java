@@ -6,10 +6,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
+import org.holewise.benchmark.finder.Ailment.Change;
 import org.holewise.benchmark.finder.Ailment.How;
 import org.holewise.benchmark.finder.Ailment.Slip;
 import org.holewise.engine.board.Build;
@@ -46,9 +47,9 @@ final class Ailments {
   private final List<Ailment> all = new ArrayList<>();
 
   /** One way to be wrong at a place, with its share of the place. */
-  private record Way(String kind, double share, Function<Random, Truth> truth, Slip slip) {
-    Way(String kind, double share, Function<Random, Truth> truth) {
-      this(kind, share, truth, Slip.NONE);
+  private record Way(String kind, double share, Change change, Slip slip) {
+    Way(String kind, double share, Change change) {
+      this(kind, share, change, Slip.NONE);
     }
   }
 
@@ -81,7 +82,9 @@ final class Ailments {
     family(0.03, dead());
     double wrong = all.stream().mapToDouble(Ailment::prior).sum();
     all.replaceAll(one -> one.weighed((1 - SOUND) / wrong));
-    all.add(0, new Ailment("none", List.of(Places.NONE), SOUND, at(tampered()), Slip.NONE));
+    all.add(
+        0,
+        new Ailment("none", List.of(Places.NONE), SOUND, fixed(tampered -> tampered), Slip.NONE));
     return all;
   }
 
@@ -93,18 +96,13 @@ final class Ailments {
           double sum = ways.stream().mapToDouble(Way::share).sum();
           for (Way way : ways) {
             double prior = share / places.size() * way.share() / sum;
-            all.add(new Ailment(way.kind(), place, prior, way.truth(), way.slip()));
+            all.add(new Ailment(way.kind(), place, prior, way.change(), way.slip()));
           }
         });
   }
 
-  private Tampered tampered() {
-    return new Tampered(exercise, build);
-  }
-
-  private static Function<Random, Truth> at(Tampered tampered) {
-    Truth truth = tampered.truth();
-    return random -> truth;
+  private static Change fixed(UnaryOperator<Tampered> change) {
+    return (tampered, random) -> change.apply(tampered);
   }
 
   private List<Pin> placedPins() {
@@ -135,13 +133,17 @@ final class Ailments {
       for (Hole other : others) {
         free(other)
             .filter(free -> nets.netAt(free) != nets.netAt(hole(pin)))
-            .ifPresent(free -> ways.add(new Way("wrong-hole", 1, at(tampered().moved(pin, free)))));
+            .ifPresent(
+                free ->
+                    ways.add(
+                        new Way("wrong-hole", 1, fixed(tampered -> tampered.moved(pin, free)))));
       }
       places.put(List.of(Places.lead(pin.toString())), ways);
     }
-    for (int link = 0; link < build.links().size(); link++) {
+    for (int number = 0; number < build.links().size(); number++) {
+      int link = number;
       var ways = new ArrayList<Way>();
-      for (int end = 0; end < 2; end++) {
+      for (int end : List.of(0, 1)) {
         for (Hole other : around(build.links().get(link).end(end))) {
           Optional<Hole> free = free(other);
           if (free.isPresent()
@@ -149,7 +151,9 @@ final class Ailments {
                   .netlist()
                   .netOf()
                   .equals(nets.netlist().netOf())) {
-            ways.add(new Way("wrong-hole", 1, at(tampered().linkMoved(link, end, free.get()))));
+            ways.add(
+                new Way(
+                    "wrong-hole", 1, fixed(tampered -> tampered.linkMoved(link, end, free.get()))));
           }
         }
       }
@@ -183,10 +187,10 @@ final class Ailments {
             .findFirst();
   }
 
-  private static List<Way> contacts(Function<Double, Tampered> bad) {
+  private static List<Way> contacts(BiFunction<Tampered, Double, Tampered> bad) {
     var ways = new ArrayList<Way>();
     for (double[] open : OPEN) {
-      ways.add(new Way("open-contact", open[1], at(bad.apply(open[0]))));
+      ways.add(new Way("open-contact", open[1], fixed(tampered -> bad.apply(tampered, open[0]))));
     }
     for (int piece = 0; piece < POOR; piece++) {
       double from = 1 + 3.0 * piece / POOR;
@@ -194,7 +198,8 @@ final class Ailments {
           new Way(
               "poor-contact",
               0.5 / POOR,
-              random -> bad.apply(Math.pow(10, from + 3.0 / POOR * random.nextDouble())).truth()));
+              (tampered, random) ->
+                  bad.apply(tampered, Math.pow(10, from + 3.0 / POOR * random.nextDouble()))));
     }
     return ways;
   }
@@ -203,7 +208,8 @@ final class Ailments {
     Map<List<String>, List<Way>> places = new LinkedHashMap<>();
     for (Pin pin : placedPins()) {
       places.put(
-          List.of(Places.lead(pin.toString())), contacts(ohms -> tampered().contact(pin, ohms)));
+          List.of(Places.lead(pin.toString())),
+          contacts((tampered, ohms) -> tampered.contact(pin, ohms)));
     }
     return places;
   }
@@ -219,9 +225,13 @@ final class Ailments {
             List.of(Places.link(i)),
             List.of(
                 new Way(
-                    "rail-gap", 1, at(tampered().linkContact(number, Double.POSITIVE_INFINITY)))));
+                    "rail-gap",
+                    1,
+                    fixed(tampered -> tampered.linkContact(number, Double.POSITIVE_INFINITY)))));
       } else if (!bridges) {
-        places.put(List.of(Places.link(i)), contacts(ohms -> tampered().linkContact(number, ohms)));
+        places.put(
+            List.of(Places.link(i)),
+            contacts((tampered, ohms) -> tampered.linkContact(number, ohms)));
       }
     }
     return places;
@@ -246,7 +256,10 @@ final class Ailments {
       values.forEach(
           (value, share) ->
               ways.add(
-                  new Way("wrong-value", share, at(tampered().field(part.ref(), "ohms", value)))));
+                  new Way(
+                      "wrong-value",
+                      share,
+                      fixed(tampered -> tampered.field(part.ref(), "ohms", value)))));
       places.put(List.of(Places.part(part.ref())), ways);
     }
     return places;
@@ -260,13 +273,17 @@ final class Ailments {
         Part one = parts.get(i);
         Part other = parts.get(j);
         if (one.number("ohms") != other.number("ohms")) {
-          Tampered exchanged =
-              tampered()
-                  .field(one.ref(), "ohms", other.number("ohms"))
-                  .field(other.ref(), "ohms", one.number("ohms"));
           places.put(
               List.of(Places.part(one.ref()), Places.part(other.ref())),
-              List.of(new Way("swapped-parts", 1, at(exchanged))));
+              List.of(
+                  new Way(
+                      "swapped-parts",
+                      1,
+                      fixed(
+                          tampered ->
+                              tampered
+                                  .field(one.ref(), "ohms", other.number("ohms"))
+                                  .field(other.ref(), "ohms", one.number("ohms"))))));
         }
       }
     }
@@ -285,7 +302,9 @@ final class Ailments {
                 new Way(
                     "reversed",
                     1,
-                    at(tampered().exchanged(part.ref(), Map.of(one, other, other, one))))));
+                    fixed(
+                        tampered ->
+                            tampered.exchanged(part.ref(), Map.of(one, other, other, one))))));
       }
     }
     return places;
@@ -304,13 +323,12 @@ final class Ailments {
             new Way(
                 kind,
                 1,
-                random -> {
+                (tampered, random) -> {
                   double factor = start + (to - from) / pieces * random.nextDouble();
-                  Tampered tampered = tampered();
                   part.kind()
                       .scaled(part, factor)
                       .forEach((field, value) -> tampered.field(part.ref(), field, value));
-                  return tampered.truth();
+                  return tampered;
                 }));
       }
       places.put(List.of(Places.supply(part.ref())), ways);
@@ -336,7 +354,7 @@ final class Ailments {
   }
 
   private Way slip(String kind, double share, Reading reading, How how) {
-    return new Way(kind, share, at(tampered()), new Slip(reading.id(), how));
+    return new Way(kind, share, fixed(tampered -> tampered), new Slip(reading.id(), how));
   }
 
   private static final int[][] ORDERS = {{2, 1, 0}, {1, 0, 2}, {0, 2, 1}, {1, 2, 0}, {2, 0, 1}};
@@ -353,14 +371,19 @@ final class Ailments {
             sitsAt.put(names.get(order[i]), names.get(i));
           }
           double share = order == ORDERS[0] ? 3 : 1;
-          ways.add(new Way("swapped-pins", share, at(tampered().exchanged(part.ref(), sitsAt))));
+          ways.add(
+              new Way(
+                  "swapped-pins",
+                  share,
+                  fixed(tampered -> tampered.exchanged(part.ref(), sitsAt))));
         }
       } else if (chip(part)) {
         Map<String, String> sitsAt = new LinkedHashMap<>();
         for (int i = 0; i < names.size(); i++) {
           sitsAt.put(names.get(i), names.get((i + names.size() / 2) % names.size()));
         }
-        ways.add(new Way("turned-round", 1, at(tampered().exchanged(part.ref(), sitsAt))));
+        ways.add(
+            new Way("turned-round", 1, fixed(tampered -> tampered.exchanged(part.ref(), sitsAt))));
       }
       places.put(List.of(Places.part(part.ref())), ways);
     }
@@ -380,7 +403,9 @@ final class Ailments {
           if (strips.containsKey(other) && nets.netAt(hole) != nets.netAt(strips.get(other))) {
             places.put(
                 List.of(Places.strips(Math.min(strip, other), Math.max(strip, other))),
-                List.of(new Way("touching", 1, at(tampered().resistance(hole, next, 0.02)))));
+                List.of(
+                    new Way(
+                        "touching", 1, fixed(tampered -> tampered.resistance(hole, next, 0.02)))));
           }
         });
     return places;
@@ -398,13 +423,17 @@ final class Ailments {
         continue;
       }
       List<Pin> pins = part.pins();
-      Tampered shorted =
-          tampered().resistance(hole(pins.get(0)), hole(pins.get(pins.size() - 1)), 0.02);
       places.put(
           List.of(Places.part(part.ref())),
           List.of(
-              new Way("dead-open", open, at(tampered().openInside(part))),
-              new Way("dead-short", 1 - open, at(shorted))));
+              new Way("dead-open", open, fixed(tampered -> tampered.openInside(part))),
+              new Way(
+                  "dead-short",
+                  1 - open,
+                  fixed(
+                      tampered ->
+                          tampered.resistance(
+                              hole(pins.get(0)), hole(pins.get(pins.size() - 1)), 0.02)))));
     }
     return places;
   }

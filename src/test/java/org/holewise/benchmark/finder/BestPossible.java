@@ -28,7 +28,7 @@ final class BestPossible {
     for (Ailment ailment : ailments) {
       sampled.add(
           ailment.slip().how() == How.NONE
-              ? new Sampled(ailment, ids, BENCHES, random)
+              ? new Sampled(setup, ailment, ids, BENCHES, random)
               : sampled.get(0));
     }
   }

@@ -33,6 +33,7 @@ public final class FinderBenchmark {
   private final Random random;
   private final Tally finder = new Tally();
   private final Tally best = new Tally();
+  private final Tally twoFaults = new Tally();
   private final Tally afterOne = new Tally();
   private final Tally afterTwo = new Tally();
   private final List<Double> gainLessFall = new ArrayList<>();
@@ -70,7 +71,7 @@ public final class FinderBenchmark {
     var ownBest = new Tally();
     for (int i = 0; i < builds; i++) {
       Ailment ailment = drawn(ailments);
-      Truth truth = ailment.truth().apply(random);
+      Truth truth = ailment.truth(setup, random);
       var visit = new Visit(truth, random);
       var meter = Meters.named(setup.exercise().meter()).orElseThrow();
       Map<String, Value> read = Slips.slipped(ailment.slip(), visit.readings(), meter, random);
@@ -88,9 +89,35 @@ public final class FinderBenchmark {
         ask(setup, ailment, visit, read, mark);
       }
     }
+    twice(setup, ailments, shows);
     System.out.printf("%-16s %d kinds of ailment%n", setup.name(), ailments.size());
     System.out.println("  finder " + own.line());
     System.out.println("  best   " + ownBest.line());
+  }
+
+  /** Builds with two faults that both matter: mending either changes some reading. */
+  private void twice(Setup setup, List<Ailment> ailments, Shows shows) {
+    for (int i = 0; i < builds / 2; ) {
+      Ailment one = drawn(ailments);
+      Ailment other = drawn(ailments);
+      if (one.slip().how() != Ailment.How.NONE
+          || other.slip().how() != Ailment.How.NONE
+          || one.kind().equals("none")
+          || other.kind().equals("none")
+          || one.places().stream().anyMatch(other.places()::contains)) {
+        continue;
+      }
+      Ailment both = one.and(other);
+      Truth truth = both.truth(setup, random);
+      if (!shows.inReadings(truth, one.truth(setup, random))
+          || !shows.inReadings(truth, other.truth(setup, random))) {
+        continue;
+      }
+      i++;
+      Mark mark = mark(setup, new Visit(truth, random).readings(), List.of());
+      twoFaults.count(both, places(mark, setup));
+      missed(both, Map.of(both.places(), 1.0), mark, setup);
+    }
   }
 
   private Ailment drawn(List<Ailment> ailments) {
@@ -192,6 +219,7 @@ public final class FinderBenchmark {
         finder.firstThree() / best.firstThree());
     System.out.println("  after one asked " + afterOne.line());
     System.out.println("  after two asked " + afterTwo.line());
+    System.out.println("  two faults      " + twoFaults.line());
     System.out.printf(
         Locale.ROOT,
         "  gain less fall of entropy: mean %.3f over %d askings (bit)%n",

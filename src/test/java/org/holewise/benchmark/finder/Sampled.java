@@ -19,10 +19,10 @@ final class Sampled {
   private final List<String> ids;
   private final List<Map<String, Value>> draws = new ArrayList<>();
 
-  Sampled(Ailment ailment, List<String> ids, int benches, Random random) {
+  Sampled(Setup setup, Ailment ailment, List<String> ids, int benches, Random random) {
     this.ids = ids;
     for (int i = 0; i < benches; i++) {
-      draws.add(new Visit(ailment.truth().apply(random), random).readings());
+      draws.add(new Visit(ailment.truth(setup, random), random).readings());
     }
   }
 

@@ -23,12 +23,14 @@ final class Shows {
 
   private final List<Question> questions = new ArrayList<>();
   private final double[] sound;
+  private final int readings;
 
   Shows(Setup setup) {
     for (Reading reading : setup.exercise().readings()) {
       questions.add(
           new Question(reading.measure(), setup.exercise().condition(reading.occasion())));
     }
+    readings = questions.size();
     Pin black = setup.exercise().parts().get(0).pins().get(1);
     for (Condition condition : setup.exercise().conditions()) {
       for (Pin pin : setup.exercise().pins()) {
@@ -51,9 +53,17 @@ final class Shows {
   }
 
   boolean of(Truth truth) {
-    double[] really = values(truth);
-    for (int i = 0; i < sound.length; i++) {
-      if (Math.abs(really[i] - sound[i]) > SHARE * Math.abs(sound[i]) + VOLTS
+    return apart(values(truth), sound, sound.length);
+  }
+
+  /** Whether two benches differ in one of the exercise's own readings. */
+  boolean inReadings(Truth one, Truth other) {
+    return apart(values(one), values(other), readings);
+  }
+
+  private boolean apart(double[] one, double[] other, int first) {
+    for (int i = 0; i < first; i++) {
+      if (Math.abs(one[i] - other[i]) > SHARE * Math.abs(other[i]) + VOLTS
           && !(questions.get(i).measure() instanceof Measure.Amps)) {
         return true;
       }

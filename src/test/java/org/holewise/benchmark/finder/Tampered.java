@@ -25,7 +25,7 @@ final class Tampered {
   private final Map<String, Map<String, Hole>> holes = new LinkedHashMap<>();
   private final List<Link> links;
   private final Build build;
-  private Map<Pin, Pin> takenFor = Map.of();
+  private final Map<Pin, Pin> takenFor = new LinkedHashMap<>();
   private int added;
 
   Tampered(Exercise exercise, Build build) {
@@ -79,14 +79,12 @@ final class Tampered {
 
   /** Nothing between the leads any more, each of which still sits in its hole. */
   Tampered openInside(Part part) {
-    Map<Pin, Pin> taken = new LinkedHashMap<>();
     for (Pin pin : part.pins()) {
       if (hole(pin) != null) {
         contact(pin, NOTHING);
-        taken.put(pin, new Pin("X" + added, "2"));
+        takenFor.put(pin, new Pin("X" + added, "2"));
       }
     }
-    takenFor = taken;
     return this;
   }
 
@@ -98,7 +96,6 @@ final class Tampered {
   /** Each lead sits in the hole of another; probes go where the record has the lead. */
   Tampered exchanged(String ref, Map<String, String> sitsAt) {
     Map<String, Hole> was = Map.copyOf(holes.get(ref));
-    Map<Pin, Pin> taken = new LinkedHashMap<>();
     sitsAt.forEach(
         (pin, place) -> {
           if (was.containsKey(place)) {
@@ -106,9 +103,8 @@ final class Tampered {
           } else {
             holes.get(ref).remove(pin);
           }
-          taken.put(new Pin(ref, place), new Pin(ref, pin));
+          takenFor.put(new Pin(ref, place), new Pin(ref, pin));
         });
-    takenFor = taken;
     return this;
   }
 

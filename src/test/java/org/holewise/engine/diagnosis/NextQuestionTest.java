@@ -59,7 +59,7 @@ class NextQuestionTest {
     var prediction =
         new Prediction(fault, new Forecasts(Bench.of(really), new Instrument(HAND)), List.of());
     return new FaultFinder.Group(
-        place, List.of(new FaultFinder.Weighted(prediction, probability)), probability);
+        place, List.of(new FaultFinder.Weighted(fault, prediction, probability, 1)), probability);
   }
 
   /** The reading to take when some were taken already, whatever they said. */

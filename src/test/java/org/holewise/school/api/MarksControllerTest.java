@@ -56,7 +56,7 @@ class MarksControllerTest {
   private static Mark mark(MarkRequest request) {
     int placed = request.record().build().map(build -> build.placed().size()).orElse(0);
     return new Mark(
-        "1.0.0",
+        "1.1.0",
         "start",
         List.of(),
         new WiringReport(true, 1, List.of()),
