@@ -1,6 +1,7 @@
 package org.holewise.document;
 
 import java.util.Optional;
+import org.holewise.engine.exercise.Seat;
 import org.holewise.engine.part.Part;
 
 /**
@@ -8,5 +9,11 @@ import org.holewise.engine.part.Part;
  *
  * @param at JSON pointer to it
  * @param part only where nothing about it was wrong
+ * @param seat where its author wants it in the schematic's drawing
  */
-record DeclaredPart(String at, Optional<String> ref, Optional<Part> part) {}
+record DeclaredPart(String at, Optional<String> ref, Optional<Part> part, Optional<Seat> seat) {
+
+  DeclaredPart(String at, Optional<String> ref) {
+    this(at, ref, Optional.empty(), Optional.empty());
+  }
+}

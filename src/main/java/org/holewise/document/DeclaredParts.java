@@ -10,6 +10,7 @@ import org.holewise.document.shape.Problem;
 import org.holewise.document.shape.Problems;
 import org.holewise.document.shape.Spotted;
 import org.holewise.engine.exercise.Probe;
+import org.holewise.engine.exercise.Seat;
 import org.holewise.engine.part.Kind;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
@@ -20,6 +21,7 @@ import org.holewise.engine.part.Pin;
  */
 final class DeclaredParts {
   private final Map<String, Optional<Part>> byRef = new LinkedHashMap<>();
+  private final Map<String, Seat> seats = new LinkedHashMap<>();
   private final boolean known;
   private final Problems problems;
 
@@ -31,6 +33,7 @@ final class DeclaredParts {
   }
 
   private void add(DeclaredPart declared) {
+    declared.ref().ifPresent(ref -> declared.seat().ifPresent(s -> seats.putIfAbsent(ref, s)));
     declared
         .ref()
         .filter(ref -> byRef.putIfAbsent(ref, declared.part()) != null)
@@ -42,6 +45,11 @@ final class DeclaredParts {
     List<Part> parts = new ArrayList<>();
     byRef.values().forEach(part -> part.ifPresent(parts::add));
     return parts;
+  }
+
+  /** By ref: where parts are to stand in the schematic's drawing. */
+  Map<String, Seat> seats() {
+    return seats;
   }
 
   /** The part of that ref, if it could be read; a ref that no part has is a problem. */

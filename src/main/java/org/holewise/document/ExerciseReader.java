@@ -138,7 +138,8 @@ final class ExerciseReader {
         conditions,
         readings,
         values.get(ALLOW).map(ExerciseReader::allow).orElse(Allow.ALL),
-        values.get(MARKS).map(ExerciseReader::scheme).orElse(Scheme.USUAL));
+        values.get(MARKS).map(ExerciseReader::scheme).orElse(Scheme.USUAL),
+        parts.seats());
   }
 
   private List<Net> nets() {

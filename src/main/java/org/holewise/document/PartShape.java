@@ -31,14 +31,14 @@ final class PartShape implements Shape<DeclaredPart> {
     Place kind = place.child("kind");
     if (kind.node().isMissingNode()) {
       kind.wrong("missing-field", "kind");
-      return Optional.of(new DeclaredPart(place.at(), ref(place), Optional.empty()));
+      return Optional.of(new DeclaredPart(place.at(), ref(place)));
     }
     return Optional.of(
         KINDS
             .read(kind)
             .flatMap(Registry::kind)
             .map(known -> read(place, known))
-            .orElseGet(() -> new DeclaredPart(place.at(), ref(place), Optional.empty())));
+            .orElseGet(() -> new DeclaredPart(place.at(), ref(place))));
   }
 
   private static DeclaredPart read(Place place, Kind kind) {
@@ -48,7 +48,8 @@ final class PartShape implements Shape<DeclaredPart> {
     boolean sound = place.problems().count() == before;
     var fields = FieldShapes.fields(values, kind.fields());
     var part = ref.filter(r -> sound).map(r -> new Part(r, kind, fields));
-    return new DeclaredPart(place.at(), ref, part);
+    var seat = values.get(SeatShape.SEAT).filter(given -> sound).map(SeatShape::seat);
+    return new DeclaredPart(place.at(), ref, part, seat);
   }
 
   /** Only the ref of a part whose kind is unknown. */
@@ -60,7 +61,7 @@ final class PartShape implements Shape<DeclaredPart> {
   }
 
   private static RecordShape record(Kind kind, Member<String> itsKind) {
-    List<Member<?>> members = new ArrayList<>(List.of(REF, itsKind));
+    List<Member<?>> members = new ArrayList<>(List.of(REF, itsKind, SeatShape.SEAT));
     members.addAll(FieldShapes.members(kind.fields()));
     return new RecordShape(members, FieldShapes.alternatives(kind.fields()), List.of());
   }

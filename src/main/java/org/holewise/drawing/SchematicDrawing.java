@@ -24,6 +24,7 @@ import org.holewise.drawing.symbol.Inside;
 import org.holewise.drawing.symbol.Symbols;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.part.PartValue;
+import org.holewise.engine.part.Pin;
 
 /**
  * Draws schematics. Pure and deterministic: the same schematic gives the same drawing on every
@@ -83,10 +84,25 @@ public final class SchematicDrawing {
     if (best.faults.isEmpty()) {
       return new Drawn.Done(best.drawing);
     }
+    Why why = why(best.faults);
+    List<Fault> about = best.faults.stream().filter(fault -> why(fault) == why).toList();
     return new Undrawable(
-        Why.UNCLEAN,
-        best.faults.stream().flatMap(fault -> fault.parts().stream()).distinct().toList(),
-        best.faults.stream().flatMap(fault -> fault.nets().stream()).distinct().toList());
+        why,
+        about.stream().flatMap(fault -> fault.parts().stream()).distinct().toList(),
+        about.stream().flatMap(fault -> fault.nets().stream()).distinct().toList());
+  }
+
+  private static Why why(List<Fault> faults) {
+    return faults.stream().map(SchematicDrawing::why).min(Why::compareTo).orElseThrow();
+  }
+
+  private static Why why(Fault fault) {
+    return switch (fault.law()) {
+      case "bodies-meet", "lead-on-body", "leads-meet" -> Why.OVERLAP;
+      case "no-way" -> Why.NO_WAY;
+      case "no-room" -> Why.NO_ROOM;
+      default -> Why.UNCLEAN;
+    };
   }
 
   private static Attempt attempt(Schematic schematic, SymbolStyle style, Layout layout) {
@@ -115,7 +131,9 @@ public final class SchematicDrawing {
             texts);
     Drawing drawing = Framing.framed(raw, MARGIN);
     var faults = new ArrayList<Fault>();
-    wiring.failed().forEach(net -> faults.add(new Fault("no-way", List.of(), List.of(net))));
+    for (String net : wiring.failed()) {
+      faults.add(new Fault("no-way", on(schematic, net), List.of(net)));
+    }
     labels.homeless().forEach(ref -> faults.add(new Fault("no-room", List.of(ref), List.of())));
     faults.addAll(Check.faults(schematic, drawing));
     return new Attempt(drawing, faults, Score.of(drawing) + 1000.0 * faults.size());
@@ -127,5 +145,14 @@ public final class SchematicDrawing {
       nets.add(piece.net(port) < 0 ? "" : layout.nets().name(piece.net(port)));
     }
     return piece.form().figure(piece.part(), piece.unit(), piece.at(), piece.turn(), nets);
+  }
+
+  private static List<String> on(Schematic schematic, String name) {
+    return schematic.nets().stream()
+        .filter(net -> net.name().equals(name))
+        .flatMap(net -> net.pins().stream())
+        .map(Pin::ref)
+        .distinct()
+        .toList();
   }
 }

@@ -3,10 +3,14 @@ package org.holewise.drawing.place;
 import java.util.List;
 import java.util.Map;
 import org.holewise.drawing.circuit.Schematic;
+import org.holewise.drawing.sheet.Area;
 import org.holewise.drawing.symbol.Symbols;
 
 /** Places a schematic's symbols: the same choices give the same places. */
 public final class Placer {
+  /** From what stands outermost to a line (px). */
+  private static final int RAIL = 20;
+
   private Placer() {}
 
   /**
@@ -29,7 +33,17 @@ public final class Placer {
     var items = new Items(elements, rails, flow, heights, hats).items();
     var order = new Order(items, nets.size());
     new Spacing(choice.improved() ? order.improved() : order.byFlow(), choice.gap());
-    return new Layout(pieces, nets, rails, choice.lines(), heights.top(), heights.bottom());
+    if (schematic.seats().isEmpty()) {
+      return new Layout(pieces, nets, rails, choice.lines(), heights.top(), heights.bottom());
+    }
+    Seating.seat(pieces, schematic.seats());
+    Area all =
+        pieces.stream()
+            .map(piece -> Heights.reach(piece).moved(piece.x, piece.y))
+            .reduce(Area::with)
+            .orElseThrow();
+    return new Layout(
+        pieces, nets, rails, choice.lines(), (int) all.y() - RAIL, (int) all.bottom() + RAIL);
   }
 
   /** Whether something is fed from below ground. */
