@@ -164,8 +164,8 @@ public final class Labels {
     }
 
     private void level() {
-      double over = body.y() - 5;
-      double under = body.bottom() + 13;
+      double over = body.y() - 4;
+      double under = body.bottom() + 12;
       put(cx, over, "middle", cx, under, "middle");
       if (!value.isEmpty()) {
         put(cx, over - LINE, "middle", cx, over, "middle");
@@ -181,10 +181,10 @@ public final class Labels {
     private void row(double x, double baseline) {
       double whole =
           TextSize.REF.width(ref) + (value.isEmpty() ? 0 : 6 + TextSize.VALUE.width(value));
-      row(x - whole / 2, baseline, 0);
+      rowFrom(x - whole / 2, baseline);
     }
 
-    private void row(double left, double baseline, int unused) {
+    private void rowFrom(double left, double baseline) {
       put(left, baseline, "start", left + TextSize.REF.width(ref) + 6, baseline, "start");
     }
 
@@ -199,10 +199,10 @@ public final class Labels {
       }
       double width =
           TextSize.REF.width(ref) + (value.isEmpty() ? 0 : 6 + TextSize.VALUE.width(value));
-      row(body.x(), over, 0);
-      row(body.right() - width, over, 0);
-      row(body.x(), under, 0);
-      row(body.right() - width, under, 0);
+      rowFrom(body.x(), over);
+      rowFrom(body.right() - width, over);
+      rowFrom(body.x(), under);
+      rowFrom(body.right() - width, under);
       row(cx, over);
       row(cx, under);
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.holewise.drawing.place.Element.Lie;
+import org.holewise.drawing.symbol.Turn;
 
 /**
  * Which way signals go: each net's rank counts the steps from an input to it. A base or gate leads
@@ -63,12 +64,23 @@ final class Flow {
         } else if (element.lies(Lie.UPRIGHT) && !element.channel()) {
           again |= lead(element.from(), element.to(), 0);
           again |= lead(element.to(), element.from(), 0);
+        } else if (element.first().kind("changeover")) {
+          again |= throwOver(element.first());
         }
       }
       for (Piece piece : pieces) {
         again |= through(piece);
       }
     }
+  }
+
+  private boolean throwOver(Piece piece) {
+    boolean moved = false;
+    for (int port = 1; port < piece.ports(); port++) {
+      moved |= lead(piece.net(0), piece.net(port), 1);
+      moved |= lead(piece.net(port), piece.net(0), 1);
+    }
+    return moved;
   }
 
   private boolean through(Piece piece) {
@@ -87,7 +99,7 @@ final class Flow {
     return switch (piece.form().manner()) {
       case TWO_ENDED -> false;
       case CHANNEL -> piece.kind("potentiometer") ? in != 1 && out == 1 : in == 1 && out != 1;
-      default -> piece.outX(in) < 0 && piece.outX(out) > 0;
+      default -> !piece.kind("changeover") && piece.outX(in) < 0 && piece.outX(out) > 0;
     };
   }
 
@@ -117,7 +129,12 @@ final class Flow {
     if (best == Nets.NONE) {
       return false;
     }
-    rank[best] = 0;
+    for (int net = 0; net < rank.length; net++) {
+      boolean alike = start(best, led[group[best]]) == 0 && start(net, led[group[net]]) == 0;
+      if (net == best || (alike && signal(net) && rank[net] == UNKNOWN)) {
+        rank[net] = 0;
+      }
+    }
     return true;
   }
 
@@ -128,7 +145,11 @@ final class Flow {
   private boolean fed(int net) {
     return elements.stream()
         .anyMatch(
-            e -> e.lies(Lie.UPRIGHT) && e.to() == net && rails.way(e.from()) > 0 && !e.channel());
+            e ->
+                (e.lies(Lie.UPRIGHT) && e.to() == net && rails.way(e.from()) > 0 && !e.channel())
+                    || (e.first().kind("changeover")
+                        && e.first().on(net)
+                        && rails.way(e.first().net(0)) > 0));
   }
 
   /** Nets that level elements join have a group in common. */
@@ -160,6 +181,20 @@ final class Flow {
       }
     }
     return false;
+  }
+
+  /** Turns changeovers round whose two sides come first. */
+  void faceChangeovers() {
+    for (Piece piece : pieces) {
+      if (piece.kind("changeover")) {
+        boolean fed = rails.way(piece.net(0)) > 0;
+        boolean ends = rails.way(piece.net(1)) != 0 || rails.way(piece.net(2)) != 0;
+        int most = Math.max(rank(piece.net(1)), rank(piece.net(2)));
+        if (!fed && (ends || most < rank(piece.net(0)))) {
+          piece.turn(Turn.MIRRORED);
+        }
+      }
+    }
   }
 
   /** Level elements that lead back to a block, or over it, with that block. */
@@ -196,6 +231,7 @@ final class Flow {
     int other = Math.min(rank(element.from()), rank(element.to()));
     return block.manner(org.holewise.drawing.symbol.Form.Manner.BLOCK)
         && !block.part().kind().source()
+        && !block.kind("changeover")
         && out
         && (back || other <= least && element.from() != element.to());
   }

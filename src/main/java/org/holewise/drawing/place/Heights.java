@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.holewise.drawing.place.Element.Lie;
 import org.holewise.drawing.sheet.Area;
 
@@ -35,20 +36,17 @@ final class Heights {
   private final int nets;
   private final Map<Element, Piece> hats;
   private final Levels levels;
+  private final Flow flow;
+  private final List<Element> laid = new ArrayList<>();
   private final List<String> parallel = new ArrayList<>();
-  private final Map<Piece, int[]> stacked = new LinkedHashMap<>();
 
-  Heights(
-      List<Piece> pieces,
-      List<Element> elements,
-      Nets nets,
-      Rails rails,
-      Map<Element, Piece> hats) {
+  Heights(List<Piece> pieces, List<Element> elements, Nets nets, Rails rails, Flow flow) {
     this.pieces = pieces;
     this.elements = elements;
     this.rails = rails;
     this.nets = nets.size();
-    this.hats = hats;
+    this.flow = flow;
+    this.hats = flow.hats();
     this.levels = new Levels(2 + nets.size() + pieces.size());
     inside();
     stacks();
@@ -80,11 +78,34 @@ final class Heights {
     return net != Nets.NONE && rails.way(net) == 0;
   }
 
+  /** A regulator whose input is the supply stands in its line, and its output carries that on. */
+  private void inLine() {
+    for (Piece piece : pieces) {
+      if (!piece.kind("regulator") || rails.top() == Nets.NONE || piece.net(0) != rails.top()) {
+        continue;
+      }
+      levels.level(TOP, at(piece), -piece.offset(0).y());
+      int out = piece.net(1);
+      if (signal(out)) {
+        levels.level(TOP, 2 + out, 0);
+      }
+    }
+  }
+
+  private boolean inLine(Piece piece) {
+    return piece.kind("regulator") && levels.of(at(piece)) == 0 && piece.on(rails.top());
+  }
+
+  private boolean inLine(int net) {
+    return pieces.stream().anyMatch(piece -> inLine(piece) && piece.on(net));
+  }
+
   /** All is between the rails. */
   private void inside() {
     levels.under(TOP, BOTTOM, 120);
+    inLine();
     for (int net = 0; net < nets; net++) {
-      levels.under(TOP, 2 + net, RAIL_GAP + GAP);
+      levels.under(TOP, 2 + net, inLine(net) ? 0 : RAIL_GAP + GAP);
       levels.under(2 + net, BOTTOM, RAIL_GAP + GAP);
     }
     for (Element element : elements) {
@@ -92,7 +113,9 @@ final class Heights {
         Area body = reach(piece);
         boolean upright = element.lies(Lie.UPRIGHT);
         int room = upright ? RAIL_GAP : RAIL_GAP + 20;
-        levels.under(TOP, at(piece), room - (int) body.y());
+        if (!inLine(piece)) {
+          levels.under(TOP, at(piece), room - (int) body.y());
+        }
         levels.under(at(piece), BOTTOM, room + (int) body.bottom());
       }
     }
@@ -240,12 +263,51 @@ final class Heights {
     int before = (int) parallel.stream().filter(pair::equals).count();
     parallel.add(pair);
     int up = -before * HAT;
-    if (signal(element.from())) {
-      levels.level(2 + element.from(), at(first), up);
-    }
-    if (signal(element.to()) && element.to() != element.from()) {
+    if (backed(element, element.to())) {
       levels.level(2 + element.to(), at(first), up);
+    } else if (backed(element, element.from())) {
+      levels.level(2 + element.from(), at(first), up);
+    } else {
+      boolean forth = flow.rank(element.from()) <= flow.rank(element.to());
+      Optional<Element> beside = before > 0 ? Optional.empty() : fanned(element, forth);
+      beside.ifPresent(other -> levels.under(at(other.first()), at(first), HAT));
+      if (signal(element.from()) && (beside.isEmpty() || !shares(beside.get(), element.from()))) {
+        levels.level(2 + element.from(), at(first), up);
+      }
+      if (signal(element.to())
+          && element.to() != element.from()
+          && (beside.isEmpty() || !shares(beside.get(), element.to()))) {
+        levels.level(2 + element.to(), at(first), up);
+      }
     }
+    laid.add(element);
+  }
+
+  private static boolean shares(Element element, int net) {
+    return element.from() == net || element.to() == net;
+  }
+
+  /** The last element that leaves the same net forwards, or comes to the same net from behind. */
+  private Optional<Element> fanned(Element element, boolean forth) {
+    int left = forth ? element.from() : element.to();
+    int right = forth ? element.to() : element.from();
+    return laid.stream()
+        .filter(
+            other -> {
+              boolean its = flow.rank(other.from()) <= flow.rank(other.to());
+              int from = its ? other.from() : other.to();
+              int to = its ? other.to() : other.from();
+              return (signal(left) && from == left) || (signal(right) && to == right);
+            })
+        .reduce((a, b) -> b);
+  }
+
+  /** Whether an element leads from that end of a channel back to its side. */
+  private boolean backed(Element element, int end) {
+    int side = element.from() == end ? element.to() : element.from();
+    return elements.stream()
+        .filter(Element::channel)
+        .anyMatch(e -> e.first().net(1) == side && e.from() == end);
   }
 
   /** What stands on the return stands at the bottom, with its whole stack. */

@@ -197,8 +197,8 @@ final class Items {
   }
 
   /** What is from rail to rail: capacitors by the source, others at the end. */
-  private static double alone(Element first) {
-    return worth(first) == 2 ? -2 : 0.25;
+  private double alone(Element first) {
+    return worth(first) != 2 ? 0.25 : rails.fed() ? -2 : 1.5;
   }
 
   private void extent(Item item, Element element) {

@@ -106,15 +106,16 @@ final class Order {
     }
   }
 
-  /** Taps that face away from all that they are joined to. */
+  /** Taps that face away from what they are joined to; a transistor can be turned. */
   private double sides(List<Item> order, int at) {
     double cost = 0;
     for (Item.Tap tap : order.get(at).taps) {
-      boolean back =
-          tap.side() < 0
-              ? low[tap.net()] == at && high[tap.net()] > at
-              : tap.side() > 0 && high[tap.net()] == at && low[tap.net()] < at;
-      cost += back ? 20 : 0;
+      boolean left = low[tap.net()] < at;
+      boolean right = high[tap.net()] > at;
+      boolean away = tap.side() < 0 ? right : tap.side() > 0 && left;
+      boolean all = away && (tap.side() < 0 ? !left : !right);
+      boolean turns = order.get(at).elements.get(0).lies(Element.Lie.UPRIGHT);
+      cost += all ? turns ? 6 : 40 : away ? 12 : 0;
     }
     return cost;
   }

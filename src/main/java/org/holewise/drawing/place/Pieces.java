@@ -94,7 +94,14 @@ final class Pieces {
         return false;
       }
     }
-    return back;
+    return back && !joined(plus, out);
+  }
+
+  /** Whether one part alone lies between two nets. */
+  private boolean joined(int one, int other) {
+    return schematic.parts().stream()
+        .map(part -> part.pins().stream().map(nets::of).toList())
+        .anyMatch(on -> on.size() == 2 && on.contains(one) && on.contains(other));
   }
 
   /** Wired pins alone, unless none is. */

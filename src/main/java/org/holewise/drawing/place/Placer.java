@@ -28,8 +28,9 @@ public final class Placer {
     List<Piece> pieces = Pieces.of(schematic, symbols, nets, rails);
     List<Element> elements = new Plan(pieces, nets, rails).elements();
     var flow = new Flow(pieces, elements, nets, rails);
+    flow.faceChangeovers();
     Map<Element, Piece> hats = flow.hats();
-    var heights = new Heights(pieces, elements, nets, rails, hats);
+    var heights = new Heights(pieces, elements, nets, rails, flow);
     var items = new Items(elements, rails, flow, heights, hats).items();
     var order = new Order(items, nets.size());
     new Spacing(choice.improved() ? order.improved() : order.byFlow(), choice.gap());

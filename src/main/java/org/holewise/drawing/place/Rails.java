@@ -25,6 +25,7 @@ public final class Rails {
   private final double[] volts;
   private final boolean[] rail;
   private final int ground;
+  private final boolean fed;
   private Optional<String> leadIn = Optional.empty();
 
   public Rails(Schematic schematic, Nets nets) {
@@ -32,9 +33,19 @@ public final class Rails {
     this.volts = new double[nets.size()];
     this.rail = new boolean[nets.size()];
     var edges = edges(schematic);
-    this.ground = ground(schematic, edges);
-    if (ground != Nets.NONE) {
+    this.ground =
+        edges.isEmpty() && rectified(schematic) != Nets.NONE
+            ? diodes(schematic, 0)
+            : ground(schematic, edges);
+    this.fed = !edges.isEmpty();
+    int bridge = edges.isEmpty() ? rectified(schematic) : Nets.NONE;
+    if (bridge != Nets.NONE) {
+      rail[ground] = true;
+      rail[bridge] = true;
+      volts[bridge] = 1;
+    } else if (ground != Nets.NONE) {
       spread(edges);
+      signals(schematic);
       leadIn(schematic);
     }
   }
@@ -58,8 +69,14 @@ public final class Rails {
     return IntStream.range(0, rail.length)
         .filter(net -> way(net) > 0)
         .boxed()
-        .reduce((a, b) -> volts[b] > volts[a] ? b : a)
+        .reduce((a, b) -> before(b, a) ? b : a)
         .orElse(Nets.NONE);
+  }
+
+  /** Higher, or as high with more pins. */
+  private boolean before(int a, int b) {
+    return volts[a] > volts[b]
+        || (volts[a] == volts[b] && nets.pins(a).size() > nets.pins(b).size());
   }
 
   /** The net of the lowest return, or none. */
@@ -69,6 +86,11 @@ public final class Rails {
         .boxed()
         .reduce((a, b) -> volts[b] < volts[a] ? b : a)
         .orElse(Nets.NONE);
+  }
+
+  /** Whether a steady source feeds it. */
+  boolean fed() {
+    return fed;
   }
 
   /** Ref of a part between the source's plus and all that it feeds, such as a main switch. */
@@ -88,6 +110,32 @@ public final class Rails {
       }
     }
     return edges;
+  }
+
+  /** Where the cathodes of a bridge meet, the anodes of two more meeting elsewhere. */
+  private int rectified(Schematic schematic) {
+    int anodes = diodes(schematic, 0);
+    int cathodes = diodes(schematic, 1);
+    return anodes != Nets.NONE && anodes != cathodes ? cathodes : Nets.NONE;
+  }
+
+  /** A net on which two diodes have this pin and none the other. */
+  private int diodes(Schematic schematic, int pin) {
+    int[] count = new int[nets.size()];
+    for (Part part : schematic.parts()) {
+      if (part.kind().name().equals("diode")) {
+        for (int i = 0; i < 2; i++) {
+          int net = nets.of(part.pins().get(i));
+          if (net != Nets.NONE) {
+            count[net] += i == pin ? 1 : -9;
+          }
+        }
+      }
+    }
+    return IntStream.range(0, count.length)
+        .filter(net -> count[net] >= 2)
+        .findFirst()
+        .orElse(Nets.NONE);
   }
 
   private int ground(Schematic schematic, List<Edge> edges) {
@@ -129,6 +177,18 @@ public final class Rails {
         } else if (edge.plus == net && !rail[edge.minus]) {
           reach(edge.minus, volts[net] - edge.volts, next);
         }
+      }
+    }
+  }
+
+  /** A source that serves one part is a signal's where others feed more. */
+  private void signals(Schematic schematic) {
+    int top = top();
+    for (int net = 0; net < rail.length; net++) {
+      boolean alone = nets.pins(net).size() == 2 && feeds(schematic, net) == 1;
+      if (way(net) > 0 && net != top && alone && nets.pins(top).size() >= 2) {
+        rail[net] = false;
+        volts[net] = 0;
       }
     }
   }

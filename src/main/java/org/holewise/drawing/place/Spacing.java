@@ -93,7 +93,8 @@ final class Spacing {
         boolean flipped = piece.turn().equals(Turn.FLIPPED) || piece.turn().equals(Turn.HALF);
         piece.turn(
             right ? flipped ? Turn.HALF : Turn.MIRRORED : flipped ? Turn.FLIPPED : Turn.NONE);
-      } else if (element.lies(Lie.LEVEL) && mean(element.from(), item) > mean(element.to(), item)) {
+      } else if (element.lies(Lie.LEVEL)
+          && nearest(element.from(), item) > nearest(element.to(), item)) {
         turnBack(element);
       }
     }
@@ -111,6 +112,15 @@ final class Spacing {
         other.x = x;
       }
     }
+  }
+
+  /** How far to the right the nearest other item on a net is. */
+  private int nearest(int net, Item item) {
+    return order.stream()
+        .filter(other -> other != item && other.touches(net))
+        .map(other -> other.x - item.x)
+        .reduce((a, b) -> Math.abs(b) < Math.abs(a) ? b : a)
+        .orElse(0);
   }
 
   /** Where the other items on a net are on average; the item itself where there are none. */

@@ -14,6 +14,9 @@ import org.holewise.drawing.sheet.Point;
 final class Router {
   private static final int MOST_RIPS = 60;
 
+  /** Of strands with more ends only one start is tried. */
+  private static final int MOST_STARTS = 6;
+
   private final Grid grid;
   private final List<Strand> strands;
   private final Search search;
@@ -78,6 +81,25 @@ final class Router {
   }
 
   private boolean lay(int strand, boolean mayRip, List<Integer> ripped) {
+    int ends = strands.get(strand).ends().size();
+    if (strands.get(strand).line().isPresent() || ends < 3 || ends > MOST_STARTS) {
+      return lay(strand, 0, mayRip, ripped) >= 0;
+    }
+    int best = 0;
+    int least = Integer.MAX_VALUE;
+    for (int start = 0; start < ends; start++) {
+      int cost = lay(strand, start, false, ripped);
+      grid.rip(strand + 1);
+      if (cost >= 0 && cost < least) {
+        least = cost;
+        best = start;
+      }
+    }
+    return lay(strand, best, mayRip, ripped) >= 0;
+  }
+
+  /** Grows a strand from one of its ends; answers what it costs, less than 0 where it failed. */
+  private int lay(int strand, int start, boolean mayRip, List<Integer> ripped) {
     Strand s = strands.get(strand);
     var tree = new ArrayList<Integer>();
     var open = new ArrayList<Integer>();
@@ -88,8 +110,9 @@ final class Router {
     drop(strand, tree);
     open.removeIf(tree::contains);
     if (tree.isEmpty()) {
-      tree.add(open.remove(0));
+      tree.add(open.remove(start));
     }
+    int cost = 0;
     while (!open.isEmpty()) {
       int[] way = search.way(strand + 1, ints(tree), ints(open), false);
       if (way.length == 0 && mayRip) {
@@ -97,12 +120,13 @@ final class Router {
         take(way, strand + 1, ripped);
       }
       if (way.length == 0) {
-        return false;
+        return -1;
       }
+      cost += search.spent();
       put(way, strand + 1, tree);
       open.removeIf(tree::contains);
     }
-    return true;
+    return cost;
   }
 
   private static int[] ints(List<Integer> list) {

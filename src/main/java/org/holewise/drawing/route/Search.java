@@ -10,6 +10,10 @@ import java.util.Arrays;
  */
 final class Search {
   private static final int BEND = 25;
+
+  /** Into a pin other than along its lead: a bend that also hides where the lead ends. */
+  private static final int SIDEWAYS = 36;
+
   private static final int CROSSING = 120;
   private static final int BRANCH = 12;
   private static final int FOURTH = 40;
@@ -24,12 +28,18 @@ final class Search {
   private long[] heap = new long[1024];
   private int heaped;
   private int[] targets = {};
+  private int spent;
 
   Search(Grid grid) {
     this.grid = grid;
     this.cost = new int[grid.blocked.length * 4];
     this.before = new int[grid.blocked.length * 4];
     this.history = new int[grid.blocked.length];
+  }
+
+  /** What the last way cost. */
+  int spent() {
+    return spent;
   }
 
   void dislike(int node) {
@@ -61,6 +71,7 @@ final class Search {
         continue;
       }
       if (goal(node)) {
+        spent = cost[state];
         return trace(state);
       }
       for (int turn = 0; turn < 4; turn++) {
@@ -83,10 +94,8 @@ final class Search {
     } else if (arms == 1 && grid.arm(node, (way + 2) & 3) != strand) {
       first += BEND;
     }
-    if (arms == 0 && leadFrom(node, (way + 2) & 3)) {
-      first -= 0;
-    } else if (arms == 0) {
-      first += BEND;
+    if (arms == 0 && !leadFrom(node, (way + 2) & 3)) {
+      first += SIDEWAYS;
     }
     step(strand, node, way, first, -1 - node, over);
   }
@@ -138,7 +147,7 @@ final class Search {
       }
     }
     if (goal(to)) {
-      price += leadFrom(to, way) ? 0 : BEND;
+      price += leadFrom(to, way) ? 0 : SIDEWAYS;
     }
     price += beside(strand, to, way);
     int state = to * 4 + way;
