@@ -33,6 +33,9 @@ import org.holewise.engine.part.Pin;
 public final class SchematicDrawing {
   private static final double MARGIN = 14;
 
+  /** Of so many that are clean the best is taken; one without a crossing is enough. */
+  private static final int ENOUGH = 3;
+
   /** Tried in turn. */
   private static final List<Choice> CHOICES =
       List.of(
@@ -58,16 +61,17 @@ public final class SchematicDrawing {
       return new Undrawable(Why.EMPTY, List.of(), List.of());
     }
     Optional<Attempt> best = Optional.empty();
+    List<Choice> choices = choices(schematic);
     int sound = 0;
-    for (Choice choice : choices(schematic)) {
+    for (int i = 0; i < choices.size() && sound < ENOUGH; i++) {
       Attempt attempt =
-          attempt(schematic, style, Placer.place(schematic, new Symbols(style), choice));
+          attempt(schematic, style, Placer.place(schematic, new Symbols(style), choices.get(i)));
       if (best.isEmpty() || attempt.cost < best.get().cost) {
         best = Optional.of(attempt);
       }
-      boolean clean = attempt.faults.isEmpty();
-      if (clean && (Score.crossings(attempt.drawing) == 0 && choice.lines() || ++sound == 3)) {
-        break;
+      if (attempt.faults.isEmpty()) {
+        boolean plain = choices.get(i).lines() == choices.get(0).lines();
+        sound += plain && Score.crossings(attempt.drawing) == 0 ? ENOUGH : 1;
       }
     }
     return answer(best.orElseThrow());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.holewise.drawing.sheet.Drawing;
 import org.holewise.drawing.sheet.Drawing.Dot;
@@ -30,9 +31,9 @@ public final class ReadBack {
   }
 
   /** Groups of pins that are joined, each sorted, those of one pin left out; in no order. */
-  public static TreeSet<String> nets(Drawing drawing) {
+  public static SortedSet<String> nets(Drawing drawing) {
     var groups = new TreeSet<String>();
-    for (TreeSet<Pin> pins : new ReadBack(drawing).read(drawing)) {
+    for (SortedSet<Pin> pins : new ReadBack(drawing).read(drawing)) {
       if (pins.size() > 1) {
         groups.add(pins.toString());
       }
@@ -40,7 +41,7 @@ public final class ReadBack {
     return groups;
   }
 
-  private List<TreeSet<Pin>> read(Drawing drawing) {
+  private List<SortedSet<Pin>> read(Drawing drawing) {
     List<End> ends = drawing.figures().stream().map(Figure::ends).flatMap(List::stream).toList();
     int n = wires.size() + ends.size() + drawing.marks().size();
     parent = new int[n];
@@ -55,7 +56,7 @@ public final class ReadBack {
       joinPoint(i);
     }
     joinMarks(drawing, wires.size() + ends.size());
-    Map<Integer, TreeSet<Pin>> groups = new LinkedHashMap<>();
+    Map<Integer, SortedSet<Pin>> groups = new LinkedHashMap<>();
     for (int i = 0; i < ends.size(); i++) {
       groups.computeIfAbsent(root(wires.size() + i), key -> new TreeSet<>()).add(ends.get(i).pin());
     }

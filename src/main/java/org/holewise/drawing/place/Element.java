@@ -1,6 +1,7 @@
 package org.holewise.drawing.place;
 
 import java.util.List;
+import org.holewise.drawing.symbol.Form.Manner;
 
 /**
  * Pieces in one line between two nets.
@@ -34,7 +35,7 @@ record Element(Lie lie, int from, int to, List<Piece> pieces) {
 
   /** A current's way through a transistor or potentiometer. */
   boolean channel() {
-    return first().manner(org.holewise.drawing.symbol.Form.Manner.CHANNEL);
+    return first().manner(Manner.CHANNEL);
   }
 
   Element as(Lie other) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.holewise.drawing.place.Element.Lie;
+import org.holewise.drawing.symbol.Form.Manner;
 import org.holewise.drawing.symbol.Turn;
 
 /**
@@ -229,7 +230,7 @@ final class Flow {
       }
     }
     int other = Math.min(rank(element.from()), rank(element.to()));
-    return block.manner(org.holewise.drawing.symbol.Form.Manner.BLOCK)
+    return block.manner(Manner.BLOCK)
         && !block.part().kind().source()
         && !block.kind("changeover")
         && out

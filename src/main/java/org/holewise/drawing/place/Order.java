@@ -1,6 +1,7 @@
 package org.holewise.drawing.place;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -91,8 +92,8 @@ final class Order {
   }
 
   private void extents(List<Item> order) {
-    java.util.Arrays.fill(count, 0);
-    java.util.Arrays.fill(y, 0);
+    Arrays.fill(count, 0);
+    Arrays.fill(y, 0);
     for (int i = 0; i < order.size(); i++) {
       for (Item.Tap tap : order.get(i).taps) {
         int net = tap.net();

@@ -1,11 +1,8 @@
 package org.holewise.drawing.place;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.holewise.drawing.sheet.Area;
 import org.holewise.drawing.sheet.Point;
 import org.holewise.drawing.symbol.Form;
-import org.holewise.drawing.symbol.Form.Port;
 import org.holewise.drawing.symbol.Turn;
 import org.holewise.engine.part.Part;
 
@@ -122,9 +119,5 @@ public final class Piece {
   /** The way out of a port: −1, 0 or 1 downwards. */
   public int outY(int port) {
     return Integer.signum(offset(port).y() - turn.of(form.ports().get(port).root()).y());
-  }
-
-  List<Port> all() {
-    return new ArrayList<>(form.ports());
   }
 }

@@ -1,6 +1,7 @@
 package org.holewise.drawing.place;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.holewise.drawing.place.Element.Lie;
@@ -139,7 +140,7 @@ final class Plan {
 
   private static Element reversed(Lie lie, List<Piece> chain, int from, int to) {
     var back = new ArrayList<>(chain);
-    java.util.Collections.reverse(back);
+    Collections.reverse(back);
     return new Element(lie, to, from, back);
   }
 

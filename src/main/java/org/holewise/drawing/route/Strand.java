@@ -1,6 +1,7 @@
 package org.holewise.drawing.route;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.holewise.drawing.sheet.Point;
 
 /**
@@ -10,4 +11,4 @@ import org.holewise.drawing.sheet.Point;
  * @param ends pins and symbols
  * @param line height of a line to lead it to, where there is one
  */
-record Strand(int net, List<Point> ends, java.util.OptionalInt line) {}
+record Strand(int net, List<Point> ends, OptionalInt line) {}

@@ -76,7 +76,7 @@ public record Drawing(
   /**
    * A supply or ground symbol.
    *
-   * @param kind ground, supply or terminal
+   * @param kind ground or supply
    * @param at where its wire ends
    */
   public record Mark(String net, String kind, Point at, Area body, List<Stroke> strokes) {

@@ -1,5 +1,7 @@
 package org.holewise.drawing.sheet;
 
+import java.util.Locale;
+
 /**
  * The sizes of texts and how wide a text of them is: widths of a wide common sans (DejaVu Sans, as
  * a browser measured them), so that a text in a narrower face has room to spare.
@@ -41,7 +43,7 @@ public enum TextSize {
   }
 
   public String key() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT);
   }
 
   public double width(String text) {
