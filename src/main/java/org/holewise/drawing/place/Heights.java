@@ -58,19 +58,23 @@ final class Heights {
   /** A regulator whose input is the supply stands in its line, and its output carries that on. */
   private void inLine() {
     for (Piece piece : pieces) {
-      if (!piece.kind("regulator") || rails.top() == Nets.NONE || piece.net(0) != rails.top()) {
+      int in = piece.kind("regulator") ? piece.port("in") : -1;
+      int out = piece.port("out");
+      if (in < 0 || rails.top() == Nets.NONE || piece.net(in) != rails.top()) {
         continue;
       }
-      levels.level(Scale.TOP, scale.of(piece), -piece.offset(0).y());
-      int out = piece.net(1);
-      if (scale.signal(out)) {
-        levels.level(Scale.TOP, scale.of(out), 0);
+      levels.level(Scale.TOP, scale.of(piece), -piece.offset(in).y());
+      if (out >= 0 && scale.signal(piece.net(out))) {
+        levels.level(Scale.TOP, scale.of(piece.net(out)), 0);
       }
     }
   }
 
   private boolean inLine(Piece piece) {
-    return piece.kind("regulator") && levels.of(scale.of(piece)) == 0 && piece.on(rails.top());
+    return piece.kind("regulator")
+        && rails.top() != Nets.NONE
+        && levels.of(scale.of(piece)) == 0
+        && piece.on(rails.top());
   }
 
   private boolean inLine(int net) {

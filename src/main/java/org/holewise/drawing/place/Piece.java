@@ -56,6 +56,16 @@ public final class Piece {
     return nets[port];
   }
 
+  /** The number of a pin's port; −1 where the form does not show it. */
+  int port(String pin) {
+    for (int i = 0; i < nets.length; i++) {
+      if (form.ports().get(i).pin().equals(pin)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
   public int ports() {
     return nets.length;
   }
