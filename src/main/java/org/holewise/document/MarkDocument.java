@@ -7,6 +7,7 @@ import org.holewise.document.text.Texts;
 import org.holewise.engine.board.Finding;
 import org.holewise.engine.board.Link;
 import org.holewise.engine.diagnosis.Act;
+import org.holewise.engine.diagnosis.Suspect;
 import org.holewise.engine.marking.Caution;
 import org.holewise.engine.marking.Mark;
 import org.holewise.engine.marking.Points;
@@ -55,7 +56,8 @@ public final class MarkDocument {
     mark.readings().forEach(judged -> readings.add(ReadingEntries.reading(judged, texts)));
     var suspects = document.putArray("suspects");
     var places = new PlaceEntries(links());
-    mark.diagnosis().suspects().forEach(suspect -> suspects.add(places.suspect(suspect, texts)));
+    List<Suspect> all = mark.diagnosis().suspects();
+    all.forEach(suspect -> suspects.add(places.suspect(suspect, all, texts)));
     mark.diagnosis()
         .next()
         .ifPresent(next -> document.set("next", ReadingEntries.next(next, texts)));

@@ -18,7 +18,7 @@ final class PlaceEntries {
     this.links = links;
   }
 
-  ObjectNode suspect(Suspect suspect, Texts texts) {
+  ObjectNode suspect(Suspect suspect, List<Suspect> all, Texts texts) {
     Suspect.Guess likeliest = suspect.likeliest();
     var entry = JsonNodeFactory.instance.objectNode().put("kind", likeliest.kind());
     put(entry, suspect.place(), likeliest.holes());
@@ -28,7 +28,7 @@ final class PlaceEntries {
     suspect.kinds().forEach(guess -> kinds.add(kind(guess)));
     var alike = entry.putArray("alike");
     suspect.alike().forEach(alike::add);
-    return entry.put("text", texts.suspect(suspect));
+    return entry.put("text", texts.suspect(suspect, all));
   }
 
   private static ObjectNode kind(Suspect.Guess guess) {

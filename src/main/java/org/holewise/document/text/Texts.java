@@ -24,6 +24,9 @@ import org.holewise.engine.wiring.Repair;
  * no limit, expected value or likelihood; a teacher's may. Immutable.
  */
 public final class Texts {
+  /** More places than these that look the same would only confuse. */
+  private static final int MOST_ALIKE = 3;
+
   private static final double LIKELY = 0.5;
 
   private final Messages messages;
@@ -72,6 +75,20 @@ public final class Texts {
 
   public String unreadable(Parsed.Why why) {
     return messages.say("unreadable." + why.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+  }
+
+  /** The likeliest fault at a place, and which of the others look the same. */
+  public String suspect(Suspect suspect, List<Suspect> all) {
+    List<String> alike =
+        suspect.alike().stream()
+            .limit(MOST_ALIKE)
+            .map(all::get)
+            .map(other -> names.place(other.place()))
+            .filter(name -> !name.isEmpty())
+            .toList();
+    return alike.isEmpty()
+        ? suspect(suspect)
+        : messages.say("suspect.alike", suspect(suspect), names.all(alike));
   }
 
   /** The likeliest fault at a place. */

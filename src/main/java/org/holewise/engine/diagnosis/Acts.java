@@ -37,6 +37,7 @@ final class Acts {
     tasks.put("touching", List.of(new Task("part-leads", 0.3)));
     tasks.put("dead-part", List.of(new Task("change-part", 1)));
     tasks.put("supply-off", List.of(new Task("switch-on", 0.2)));
+    tasks.put("supply-limit", List.of(new Task("check-supply", 0.5)));
     tasks.put("supply-low", List.of(new Task("check-supply", 0.5)));
     tasks.put("supply-reversed", List.of(new Task("check-supply", 0.5)));
     tasks.put("meter-leads", List.of(new Task("swap-meter-leads", 0.3)));

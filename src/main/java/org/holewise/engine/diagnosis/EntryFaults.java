@@ -69,6 +69,6 @@ final class EntryFaults {
   }
 
   private static Hypothesis leftOut(Scene scene, Place place, List<Hole> holes) {
-    return Hypothesis.of(Family.TOUCHING, place, "leftover", SHARE, holes, scene.wanted());
+    return Hypothesis.of(Family.LEFTOVER, place, "leftover", SHARE, holes, scene.wanted());
   }
 }

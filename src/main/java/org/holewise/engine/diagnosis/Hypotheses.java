@@ -25,10 +25,12 @@ final class Hypotheses {
           ChipFaults::bouncing,
           DeadParts::of,
           StripFaults::touching,
+          StripFaults::leftover,
           RailFaults::hiddenGaps,
           SupplyFaults::off,
           SupplyFaults::low,
           SupplyFaults::reversed,
+          SupplyFaults::limit,
           MeterFaults::ofReadings,
           MeterFaults::exchanged);
 

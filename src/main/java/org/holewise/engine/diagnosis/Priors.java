@@ -33,6 +33,8 @@ public record Priors(String name, double sound, Map<Family, Double> shares) {
     READINGS,
     PINS,
     TOUCHING,
+    /** A wire that is not on the record. */
+    LEFTOVER,
     DEAD_PART,
     /** Nothing wrong, which has a probability of its own. */
     NONE
@@ -61,7 +63,8 @@ public record Priors(String name, double sound, Map<Family, Double> shares) {
     shares.put(Family.METER, 0.09);
     shares.put(Family.READINGS, 0.01);
     shares.put(Family.PINS, 0.05);
-    shares.put(Family.TOUCHING, 0.03);
+    shares.put(Family.TOUCHING, 0.02);
+    shares.put(Family.LEFTOVER, 0.01);
     shares.put(Family.DEAD_PART, 0.03);
     return new Priors("start", 0.30, shares);
   }

@@ -14,6 +14,11 @@ final class SupplyFaults {
   /** Deviation inside one of the parts: a width of an eighth, uniform. */
   private static final double INSIDE = 0.125 / Math.sqrt(12);
 
+  /** What a current limit is left at (A; common practice), and how likely beside a low supply. */
+  private static final double[] LIMITS = {1e-3, 5e-3, 10e-3};
+
+  private static final double LIMITED = 0.3;
+
   private SupplyFaults() {}
 
   static List<Hypothesis> off(Scene scene) {
@@ -40,6 +45,26 @@ final class SupplyFaults {
     var all = new ArrayList<Hypothesis>();
     for (Part source : sources(scene)) {
       all.add(supply(scene, source, Family.SUPPLY_REVERSED, "supply-reversed", -1));
+    }
+    return all;
+  }
+
+  /** A bench supply whose current limit is set too low for the circuit. */
+  static List<Hypothesis> limit(Scene scene) {
+    var all = new ArrayList<Hypothesis>();
+    for (Part source : sources(scene)) {
+      if (source.fields().has("limit")) {
+        for (double amps : LIMITS) {
+          all.add(
+              Hypothesis.of(
+                  Family.SUPPLY_LOW,
+                  new Place.OfSupply(source.ref()),
+                  "supply-limit",
+                  LIMITED,
+                  PartFaults.holes(scene, source),
+                  scene.record().changed(source.ref(), "limit", amps)));
+        }
+      }
     }
     return all;
   }

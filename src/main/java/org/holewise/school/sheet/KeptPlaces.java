@@ -17,7 +17,13 @@ import org.holewise.school.sheet.KeptMark.Told;
 final class KeptPlaces {
   private static final List<String> OF_RAILS = List.of("rail-gap", "bridge-gap");
   private static final List<String> OF_SUPPLIES =
-      List.of("supply-off", "supply-low", "supply-reversed", "check-supply", "switch-on");
+      List.of(
+          "supply-off",
+          "supply-low",
+          "supply-reversed",
+          "supply-limit",
+          "check-supply",
+          "switch-on");
 
   private KeptPlaces() {}
 
