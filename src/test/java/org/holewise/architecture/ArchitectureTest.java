@@ -57,11 +57,11 @@ class ArchitectureTest {
           school.bench     : engine.* document.* document school.account school.roster school.library school.session school.sheet school.handin
           school.store     : engine.* document.* document school.account school.roster school.library school.session school.sheet school.csv
           school.api       : engine.* document.* document school.account school.library
-          school.sheet     : engine.* document.* document school.account school.roster school.library school.session
+          school.sheet     : engine.* document.* document drawing drawing.sheet school.account school.roster school.library school.session
           school.room      : engine.* document.* document school.account school.csv school.roster school.library school.session school.sheet school.handin
           school.trial     : engine.* document.* document school.account school.library school.sheet
           school.demo      : engine.* school.account school.roster school.library school.session school.sheet school.handin school.store school.trial
-          school.system    : engine.* document school.*
+          school.system    : engine.* document drawing.sheet school.*
           """);
 
   private static final JavaClasses CLASSES =

@@ -60,6 +60,7 @@ final class WhoMayWhat {
           GET  /store/orders.csv                            door 403 403 403 403  403 200 200
           GET  /store/sessions/{id}                         door 403 403 403 403  403 200 200
           GET  /store/week                                  door 403 403 403 403  403 200 200
+          GET  /schematics                                  door 403 403 403 403  200 403 200
           GET  /today                                       door 200 200 200 200  403 403 403
           GET  /today/{session}/bench                       door 303 303 303 303  403 403 403
           GET  /try                                         door 403 403 403 403  200 403 200

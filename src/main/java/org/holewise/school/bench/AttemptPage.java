@@ -7,6 +7,7 @@ import org.holewise.school.sheet.BenchView;
 import org.holewise.school.sheet.MarkSheet.Next;
 import org.holewise.school.sheet.Moment;
 import org.holewise.school.sheet.Said;
+import org.holewise.school.sheet.SchematicSheet;
 import org.holewise.school.sheet.StudentSheet;
 
 /**
@@ -26,6 +27,7 @@ record AttemptPage(
     Moment at,
     List<String> members,
     BenchView board,
+    SchematicSheet schematic,
     Optional<StudentSheet> sheet,
     Optional<Next> ask,
     List<String> answers,

@@ -17,6 +17,7 @@ import org.holewise.school.sheet.BenchView;
 import org.holewise.school.sheet.KeptMark;
 import org.holewise.school.sheet.Moments;
 import org.holewise.school.sheet.Said;
+import org.holewise.school.sheet.Schematics;
 import org.holewise.school.sheet.StudentSheet;
 import org.springframework.stereotype.Component;
 
@@ -27,12 +28,19 @@ class AttemptPages {
   private final Marks marks;
   private final Answers answers;
   private final Overrulings overrulings;
+  private final Schematics schematics;
   private final Moments moments;
 
-  AttemptPages(Marks marks, Answers answers, Overrulings overrulings, Moments moments) {
+  AttemptPages(
+      Marks marks,
+      Answers answers,
+      Overrulings overrulings,
+      Schematics schematics,
+      Moments moments) {
     this.marks = marks;
     this.answers = answers;
     this.overrulings = overrulings;
+    this.schematics = schematics;
     this.moments = moments;
   }
 
@@ -62,6 +70,7 @@ class AttemptPages {
             place.exercise(),
             record.build(),
             sheet.map(StudentSheet::highlight).orElse(Highlight.NONE)),
+        schematics.of(place.exercise()),
         sheet,
         sheet.flatMap(StudentSheet::next).filter(next -> session.isOpen() && !released),
         given.stream().map(Answer::line).toList(),

@@ -8,6 +8,7 @@ import org.holewise.school.sheet.ExerciseSheet;
 import org.holewise.school.sheet.GateAnswer.Stop;
 import org.holewise.school.sheet.Moment;
 import org.holewise.school.sheet.Said;
+import org.holewise.school.sheet.SchematicSheet;
 import org.holewise.school.sheet.Warning;
 
 /** The working page of a bench: what to build, the gate before power, what to read. */
@@ -18,6 +19,7 @@ record BenchPage(
     List<String> partners,
     boolean open,
     ExerciseSheet sheet,
+    SchematicSheet schematic,
     List<PartFields> parts,
     List<Fields> links,
     Fields newLink,

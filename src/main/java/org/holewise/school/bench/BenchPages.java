@@ -21,6 +21,7 @@ import org.holewise.school.sheet.ExerciseSheet;
 import org.holewise.school.sheet.Gate;
 import org.holewise.school.sheet.GateAnswer.Stop;
 import org.holewise.school.sheet.Moments;
+import org.holewise.school.sheet.Schematics;
 import org.springframework.stereotype.Component;
 
 /** Makes the working page of a bench from what is kept, and from what was just sent. */
@@ -33,6 +34,7 @@ class BenchPages {
   private final Looks looks;
   private final HelpCalls help;
   private final PinLabels labels;
+  private final Schematics schematics;
   private final Moments moments;
 
   BenchPages(
@@ -42,6 +44,7 @@ class BenchPages {
       Looks looks,
       HelpCalls help,
       PinLabels labels,
+      Schematics schematics,
       Moments moments) {
     this.drafts = drafts;
     this.attempts = attempts;
@@ -49,6 +52,7 @@ class BenchPages {
     this.looks = looks;
     this.help = help;
     this.labels = labels;
+    this.schematics = schematics;
     this.moments = moments;
   }
 
@@ -76,6 +80,7 @@ class BenchPages {
         partners(place),
         place.session().isOpen(),
         ExerciseSheet.of(exercise),
+        schematics.of(exercise),
         fields.parts(),
         fields.links(key),
         fields.unnamed(EntryName.Kind.LINK),

@@ -17,6 +17,7 @@ import org.holewise.school.session.LabSession;
 import org.holewise.school.sheet.BenchView;
 import org.holewise.school.sheet.Moment;
 import org.holewise.school.sheet.Moments;
+import org.holewise.school.sheet.Schematics;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
@@ -29,6 +30,7 @@ class BenchPage {
   private final Drafts drafts;
   private final GateChecks gates;
   private final Looks looks;
+  private final Schematics schematics;
   private final Moments moments;
   private final Clock clock;
 
@@ -38,6 +40,7 @@ class BenchPage {
       Drafts drafts,
       GateChecks gates,
       Looks looks,
+      Schematics schematics,
       Moments moments,
       Clock clock) {
     this.room = room;
@@ -45,6 +48,7 @@ class BenchPage {
     this.drafts = drafts;
     this.gates = gates;
     this.looks = looks;
+    this.schematics = schematics;
     this.moments = moments;
     this.clock = clock;
   }
@@ -68,6 +72,7 @@ class BenchPage {
     Instant now = clock.instant().truncatedTo(ChronoUnit.MINUTES);
     model.addAttribute("lab", SessionCard.of(session));
     model.addAttribute("bench", bench);
+    model.addAttribute("schematic", schematics.of(session.exercise()));
     model.addAttribute("members", bench.members().stream().map(Person::name).toList());
     model.addAttribute("tile", Tile.of(progress, Need.of(progress, session.isOpen(), now), now));
     model.addAttribute("calls", progress.times().calls().map(moments::of));

@@ -10,6 +10,7 @@ import org.holewise.school.session.HintStep;
 import org.holewise.school.session.LabSession;
 import org.holewise.school.session.LabSessions;
 import org.holewise.school.sheet.ExerciseSheet;
+import org.holewise.school.sheet.Schematics;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -30,14 +31,21 @@ class SessionController {
   private final Benches benches;
   private final Classes classes;
   private final Room room;
+  private final Schematics schematics;
 
   SessionController(
-      Paths paths, LabSessions sessions, Benches benches, Classes classes, Room room) {
+      Paths paths,
+      LabSessions sessions,
+      Benches benches,
+      Classes classes,
+      Room room,
+      Schematics schematics) {
     this.paths = paths;
     this.sessions = sessions;
     this.benches = benches;
     this.classes = classes;
     this.room = room;
+    this.schematics = schematics;
   }
 
   @GetMapping
@@ -50,6 +58,7 @@ class SessionController {
     model.addAttribute("lookFirst", session.lookFirst());
     model.addAttribute("steps", HintStep.values());
     model.addAttribute("sheet", ExerciseSheet.of(session.exercise()));
+    model.addAttribute("schematic", schematics.of(session.exercise()));
     model.addAttribute("notes", session.version().notes());
     model.addAttribute("seats", seats);
     model.addAttribute("anyone", seats.stream().anyMatch(seat -> !seat.members().isEmpty()));

@@ -118,12 +118,12 @@ class SecurityConfiguration {
         .requestMatchers("/css/**", "/js/**", "/img/**", "/favicon.svg", "/favicon.ico")
         .permitAll();
     if (school.isDemo()) {
-      pages.requestMatchers("/try/**", "/demo/as/*").permitAll();
+      pages.requestMatchers("/try/**", "/schematics", "/demo/as/*").permitAll();
     }
     pages
         .requestMatchers("/today/**", "/bench/**")
         .hasRole("STUDENT")
-        .requestMatchers("/sessions/**", "/classes/**", "/try/**")
+        .requestMatchers("/sessions/**", "/classes/**", "/try/**", "/schematics")
         .hasAnyRole(TEACHING)
         .requestMatchers("/store/**")
         .hasAnyRole("TECHNICIAN", "ADMINISTRATOR")

@@ -5,6 +5,8 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.ZoneId;
+import java.util.Locale;
+import org.holewise.drawing.sheet.SymbolStyle;
 import org.holewise.school.system.School.Kind;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
@@ -34,6 +36,18 @@ class SystemConfiguration {
       throw new RefusedStart(
           "There is no time zone “" + name + "”, which holewise.zone names.",
           "Name one as the IANA time zone database does, such as Europe/Lisbon, or leave it out.");
+    }
+  }
+
+  /** Whose symbols schematics are drawn with. */
+  @Bean
+  SymbolStyle symbols(@Value("${holewise.symbols}") String name) {
+    try {
+      return SymbolStyle.valueOf(name.strip().toUpperCase(Locale.ROOT));
+    } catch (IllegalArgumentException unknown) {
+      throw new RefusedStart(
+          "There are no symbols “" + name + "”, which holewise.symbols names.",
+          "Name iec or ansi, or leave it out.");
     }
   }
 

@@ -8,7 +8,7 @@ enum Way {
   TODAY("/today", "/bench"),
   SESSIONS("/sessions"),
   CLASSES("/classes"),
-  TRY("/try"),
+  TRY("/try", "/schematics"),
   STORE("/store"),
   PEOPLE("/people"),
   AUDIT("/audit"),

@@ -22,6 +22,7 @@ import org.holewise.school.sheet.BenchView;
 import org.holewise.school.sheet.ExerciseSheet;
 import org.holewise.school.sheet.KeptMark;
 import org.holewise.school.sheet.MarkSheet;
+import org.holewise.school.sheet.Schematics;
 import org.holewise.school.sheet.TypedBuild;
 import org.springframework.context.MessageSource;
 import org.springframework.http.HttpStatus;
@@ -45,10 +46,12 @@ class TrialController {
   private static final String PAGE = "trial/build";
 
   private final Library library;
+  private final Schematics schematics;
   private final MessageSource words;
 
-  TrialController(Library library, MessageSource words) {
+  TrialController(Library library, Schematics schematics, MessageSource words) {
     this.library = library;
+    this.schematics = schematics;
     this.words = words;
   }
 
@@ -143,6 +146,7 @@ class TrialController {
     var build = typed.record().flatMap(BenchRecord::build);
     var highlight = mark.map(MarkSheet::highlight).orElse(Highlight.NONE);
     model.addAttribute("sheet", ExerciseSheet.of(exercise));
+    model.addAttribute("schematic", schematics.of(exercise));
     model.addAttribute("typed", typed);
     model.addAttribute("wrong", typed.wrongLines());
     model.addAttribute("rows", rows(typed));

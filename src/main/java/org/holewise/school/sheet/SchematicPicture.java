@@ -1,0 +1,116 @@
+package org.holewise.school.sheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.holewise.drawing.sheet.Area;
+import org.holewise.drawing.sheet.Drawing;
+import org.holewise.drawing.sheet.Drawing.Dot;
+import org.holewise.drawing.sheet.Drawing.Figure;
+import org.holewise.drawing.sheet.Drawing.Mark;
+import org.holewise.drawing.sheet.Drawing.Stroke;
+import org.holewise.drawing.sheet.Drawing.Wire;
+import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.exercise.Net;
+import org.holewise.engine.part.Part;
+
+/**
+ * A drawing in groups as a page writes them: what belongs to each net and to each part, and where
+ * each reading is taken (px). Immutable.
+ *
+ * @param size small where it fits the narrowest screen, large where it does not fit half a page
+ */
+public record SchematicPicture(
+    Area frame, String size, List<NetShape> nets, List<PartShape> parts, List<Probing> probings) {
+
+  /** As much as the narrowest screen (320 px) leaves between the edges of a card. */
+  private static final double SMALL = 260;
+
+  /** As much as half a page leaves on a desk. */
+  private static final double MEDIUM = 520;
+
+  /** How far the outline of a part that is chosen stands off it. */
+  private static final double OFF = 5;
+
+  private static final double LARGER = 1.2;
+
+  /** A net's wires as one path, its dots and its symbols. */
+  public record NetShape(
+      String name, String wires, List<Dot> dots, List<Mark> marks, List<Words> texts) {}
+
+  /** A part's symbols; {@code outlines}: a rectangle round each. */
+  public record PartShape(
+      String ref, List<Area> outlines, List<Stroke> strokes, List<Words> texts) {}
+
+  /** A text at its place. */
+  public record Words(String text, String style, String anchor, double x, double y) {}
+
+  static SchematicPicture of(Drawing drawing, Exercise exercise) {
+    return new SchematicPicture(
+        drawing.frame(),
+        size(drawing.frame().width()),
+        exercise.nets().stream().map(net -> net(net, drawing)).toList(),
+        exercise.parts().stream().map(part -> part(part, drawing)).toList(),
+        Probing.all(exercise, drawing));
+  }
+
+  private static String size(double width) {
+    return width <= SMALL ? "small" : width <= MEDIUM ? "medium" : "large";
+  }
+
+  /** Its width on a screen that has room for it. */
+  public double width() {
+    return Math.round(frame.width() * LARGER);
+  }
+
+  public double height() {
+    return Math.round(frame.height() * LARGER);
+  }
+
+  public String viewBox() {
+    return "%s %s %s %s"
+        .formatted(
+            number(frame.x()), number(frame.y()), number(frame.width()), number(frame.height()));
+  }
+
+  private static String number(double px) {
+    return String.valueOf(Math.round(px));
+  }
+
+  private static NetShape net(Net net, Drawing drawing) {
+    String name = net.name();
+    return new NetShape(
+        name,
+        drawing.wires().stream()
+            .filter(wire -> wire.net().equals(name))
+            .map(SchematicPicture::path)
+            .collect(Collectors.joining()),
+        drawing.dots().stream().filter(dot -> dot.net().equals(name)).toList(),
+        drawing.marks().stream().filter(mark -> mark.net().equals(name)).toList(),
+        texts(drawing.texts().stream().filter(text -> text.net().equals(name)).toList()));
+  }
+
+  private static String path(Wire wire) {
+    return "M%d %dL%d %d".formatted(wire.from().x(), wire.from().y(), wire.to().x(), wire.to().y());
+  }
+
+  private static PartShape part(Part part, Drawing drawing) {
+    var figures = drawing.figures().stream().filter(f -> f.ref().equals(part.ref())).toList();
+    return new PartShape(
+        part.ref(),
+        figures.stream().map(Figure::body).map(body -> body.grown(OFF)).toList(),
+        figures.stream().flatMap(figure -> figure.strokes().stream()).toList(),
+        texts(drawing.texts().stream().filter(text -> text.ref().equals(part.ref())).toList()));
+  }
+
+  private static List<Words> texts(List<Drawing.Text> texts) {
+    return texts.stream()
+        .map(
+            t ->
+                new Words(t.text(), t.styleName(), t.anchor(), tenths(t.x()), tenths(t.baseline())))
+        .toList();
+  }
+
+  private static double tenths(double px) {
+    return Math.round(px * 10) / 10.0;
+  }
+}
