@@ -8,7 +8,7 @@ import org.holewise.drawing.sheet.Drawing.Dot;
 import org.holewise.drawing.sheet.Drawing.Figure;
 import org.holewise.drawing.sheet.Drawing.Mark;
 import org.holewise.drawing.sheet.Drawing.Stroke;
-import org.holewise.drawing.sheet.Drawing.Wire;
+import org.holewise.drawing.sheet.Point;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Net;
 import org.holewise.engine.part.Part;
@@ -33,9 +33,19 @@ public record SchematicPicture(
 
   private static final double LARGER = 1.2;
 
-  /** A net's wires as one path, its dots and its symbols. */
+  /**
+   * A net.
+   *
+   * @param wires as one path
+   * @param reach the same with the leads of the symbols that it ends at
+   */
   public record NetShape(
-      String name, String wires, List<Dot> dots, List<Mark> marks, List<Words> texts) {}
+      String name,
+      String wires,
+      String reach,
+      List<Dot> dots,
+      List<Mark> marks,
+      List<Words> texts) {}
 
   /** A part's symbols; {@code outlines}: a rectangle round each. */
   public record PartShape(
@@ -78,19 +88,28 @@ public record SchematicPicture(
 
   private static NetShape net(Net net, Drawing drawing) {
     String name = net.name();
-    return new NetShape(
-        name,
+    String wires =
         drawing.wires().stream()
             .filter(wire -> wire.net().equals(name))
-            .map(SchematicPicture::path)
-            .collect(Collectors.joining()),
+            .map(wire -> path(wire.from(), wire.to()))
+            .collect(Collectors.joining());
+    String leads =
+        drawing.figures().stream()
+            .flatMap(figure -> figure.ends().stream())
+            .filter(end -> end.net().equals(name))
+            .map(end -> path(end.at(), end.root()))
+            .collect(Collectors.joining());
+    return new NetShape(
+        name,
+        wires,
+        wires + leads,
         drawing.dots().stream().filter(dot -> dot.net().equals(name)).toList(),
         drawing.marks().stream().filter(mark -> mark.net().equals(name)).toList(),
         texts(drawing.texts().stream().filter(text -> text.net().equals(name)).toList()));
   }
 
-  private static String path(Wire wire) {
-    return "M%d %dL%d %d".formatted(wire.from().x(), wire.from().y(), wire.to().x(), wire.to().y());
+  private static String path(Point from, Point to) {
+    return "M%d %dL%d %d".formatted(from.x(), from.y(), to.x(), to.y());
   }
 
   private static PartShape part(Part part, Drawing drawing) {

@@ -1,14 +1,16 @@
 package org.holewise.school.trial;
 
+import java.util.Comparator;
 import org.holewise.school.library.Library;
 import org.holewise.school.library.LibraryExercise;
+import org.holewise.school.sheet.SchematicSheet;
 import org.holewise.school.sheet.Schematics;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 
-/** The schematics of all exercises of the library, to look through. */
+/** The schematics of all exercises of the library, the largest last, to look through. */
 @Controller
 @RequestMapping("/schematics")
 class SchematicsController {
@@ -23,8 +25,13 @@ class SchematicsController {
 
   @GetMapping
   String all(Model model) {
-    var exercises = library.exercises().stream().map(LibraryExercise::exercise);
-    model.addAttribute("schematics", exercises.map(schematics::of).toList());
+    var sheets = library.exercises().stream().map(LibraryExercise::exercise).map(schematics::of);
+    model.addAttribute(
+        "schematics", sheets.sorted(Comparator.comparing(SchematicsController::isLarge)).toList());
     return "trial/schematics";
+  }
+
+  private static boolean isLarge(SchematicSheet sheet) {
+    return sheet.picture().filter(picture -> picture.size().equals("large")).isPresent();
   }
 }
