@@ -25,12 +25,10 @@ import org.xml.sax.InputSource;
 @Tag("fast")
 class SchematicSheetTest {
 
-  private static final List<String> EVERY_EXERCISE = Shipped.SLUGS;
-
   private static final Schematics IEC = new Schematics(SymbolStyle.IEC);
 
   @ParameterizedTest
-  @FieldSource("EVERY_EXERCISE")
+  @FieldSource("org.holewise.school.sheet.Shipped#SLUGS")
   void anExerciseIsDrawnWithEveryPartAndNet(String slug) throws Exception {
     Exercise exercise = Shipped.exercise(slug);
     Document svg = read(svg(IEC.of(exercise)));
@@ -43,7 +41,7 @@ class SchematicSheetTest {
   }
 
   @ParameterizedTest
-  @FieldSource("EVERY_EXERCISE")
+  @FieldSource("org.holewise.school.sheet.Shipped#SLUGS")
   void eachReadingWithAPointIsMarkedAtThePointsThatItNames(String slug) {
     Exercise exercise = Shipped.exercise(slug);
     var picture = IEC.of(exercise).picture().orElseThrow();
@@ -108,7 +106,8 @@ class SchematicSheetTest {
         .doesNotContain("no clear drawing");
     assertThat(Rendered.words("sheet/schematic", "figure", Map.of("schematic", sheet)))
         .contains(
-            "K1 push button : 1 on supply, 2 on pressed not used: 1a, 2a", "base R1 2, R2 1, Q1 b");
+            "K1 push button : 1 on supply, 2 on pressed ; not used: 1a, 2a",
+            "base R1\u00a02, R2\u00a01, Q1\u00a0b");
   }
 
   private static String svg(SchematicSheet sheet) {

@@ -55,7 +55,8 @@ class SchematicsBrowserIT extends Browser {
     page.navigate(school.at("/try").toString());
     page.getByText("All schematics on one page").click();
     assertThat(page.locator(".schematic")).hasCount(Shipped.SLUGS.size());
-    assertThat((double) page.evaluate(SMALLEST_TEXT)).isGreaterThanOrEqualTo(READABLE);
+    assertThat(((Number) page.evaluate(SMALLEST_TEXT)).doubleValue())
+        .isGreaterThanOrEqualTo(READABLE);
     looksRight(page, "schematics");
   }
 
