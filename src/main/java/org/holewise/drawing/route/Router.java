@@ -14,6 +14,9 @@ import org.holewise.drawing.sheet.Point;
 final class Router {
   private static final int MOST_RIPS = 60;
 
+  /** States looked at beyond which nothing is taken up any more; some tenths of a second. */
+  private static final long MOST_LOOKED = 2_000_000;
+
   /** Of strands with more ends only one start is tried. */
   private static final int MOST_STARTS = 6;
 
@@ -52,7 +55,7 @@ final class Router {
       int strand = queue.remove();
       grid.rip(strand + 1);
       var ripped = new ArrayList<Integer>();
-      if (!lay(strand, rips < MOST_RIPS, ripped)) {
+      if (!lay(strand, rips < MOST_RIPS && search.looked() < MOST_LOOKED, ripped)) {
         grid.rip(strand + 1);
         failed.add(strand);
       }
@@ -82,7 +85,7 @@ final class Router {
 
   private boolean lay(int strand, boolean mayRip, List<Integer> ripped) {
     int ends = strands.get(strand).ends().size();
-    if (strands.get(strand).line().isPresent() || ends < 3 || ends > MOST_STARTS) {
+    if (strands.get(strand).line().isPresent() || ends < 3 || ends > MOST_STARTS || !mayRip) {
       return lay(strand, 0, mayRip, ripped) >= 0;
     }
     int best = 0;
