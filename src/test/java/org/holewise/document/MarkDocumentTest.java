@@ -74,7 +74,7 @@ class MarkDocumentTest {
             "{\"kind\":\"open-contact\",\"ref\":\"R1\",\"pin\":\"2\",\"holes\":[\"b15\"],"
                 + "\"probability\":0.623457,\"kinds\":[{\"kind\":\"open-contact\","
                 + "\"holes\":[\"b15\"],\"probability\":0.5},{\"kind\":\"wrong-hole\","
-                + "\"holes\":[\"b14\"],\"probability\":0.123457}],\"alike\":[1]}");
+                + "\"holes\":[\"b14\"],\"probability\":0.123457}],\"alike\":[]}");
     assertThat(without("text", tree.get("next")))
         .isEqualTo("{\"volts\":[\"R1.2\",\"f13\"],\"when\":\"night\",\"gain\":0.71}");
     assertThat(without("text", tree.get("try").get(0)))
@@ -93,7 +93,8 @@ class MarkDocumentTest {
     assertThat(findings.get(0).get("kind").stringValue()).isEqualTo("other-exercise");
     assertThat(findings.get(1).toString())
         .isEqualTo(
-            "{\"at\":\"/build/placed\",\"kind\":\"part-missing\",\"text\":\"S1 is not placed yet.\"}");
+            "{\"at\":\"/build/placed\",\"kind\":\"part-missing\",\"text\":\"S1 is not placed"
+                + " yet.\"}");
   }
 
   @Test
@@ -136,7 +137,7 @@ class MarkDocumentTest {
   void givesTheSameBytesForTheSameMark() {
     assertThat(MarkDocument.bytes(tree(mark()))).isEqualTo(MarkDocument.bytes(tree(mark())));
     assertThat(new String(MarkDocument.bytes(tree(mark())), StandardCharsets.UTF_8))
-        .startsWith("{\"engine\":\"1.0.0\",\"priors\":\"start\",\"findings\":[{\"at\":");
+        .startsWith("{\"engine\":\"1.1.0\",\"priors\":\"start\",\"findings\":[{\"at\":");
   }
 
   @Test
@@ -161,6 +162,18 @@ class MarkDocumentTest {
     assertThat(tree.at("/suspects/0/how").stringValue()).isEqualTo("open");
     assertThat(tree.at("/suspects/0/kinds/1/order").toString()).isEqualTo("[\"k\",\"a\"]");
     assertThat(DocumentSchemaTest.schema("mark").validate(tree)).isEmpty();
+  }
+
+  @Test
+  void namesWhatLooksTheSame() {
+    var guess = new Suspect.Guess("reversed", List.of(), Double.NaN, "", 0.5);
+    var one = new Suspect(new Place.OfPart("D1"), List.of(guess), 0.5, List.of(1));
+    var other = new Suspect(new Place.OfPart("R1"), List.of(guess), 0.5, List.of(0));
+    var diagnosis = new Diagnosis(List.of(one, other), Optional.empty(), List.of());
+    ObjectNode tree = tree(with(diagnosis));
+    assertThat(tree.at("/suspects/0/alike").toString()).isEqualTo("[1]");
+    assertThat(tree.at("/suspects/0/text").stringValue())
+        .endsWith("These readings fit R1 as well.");
   }
 
   private static String place(Place place) {
@@ -202,7 +215,7 @@ class MarkDocumentTest {
             new Suspect.Guess("open-contact", here, Double.NaN, "", 0.5),
             new Suspect.Guess(
                 "wrong-hole", List.of(new Hole(1, "b", 14)), Double.NaN, "", 0.12345678));
-    var suspect = new Suspect(place, kinds, 0.62345678, List.of(1));
+    var suspect = new Suspect(place, kinds, 0.62345678, List.of());
     var acts = List.of(new Act("press-home", place, here, 0.2));
     return mark(points, new Diagnosis(List.of(suspect), next, acts));
   }
