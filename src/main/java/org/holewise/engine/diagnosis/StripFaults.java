@@ -37,22 +37,16 @@ final class StripFaults {
       }
     }
     var all = new ArrayList<Hypothesis>();
-    for (int one : byNet.keySet()) {
-      for (int two : byNet.keySet()) {
-        if (one < two && two < MOST_NETS) {
-          var place = new Place.OfStrips(byNet.get(one), byNet.get(two));
-          all.add(
-              joined(
-                  scene,
-                  Family.LEFTOVER,
-                  place,
-                  "leftover",
-                  List.of(place.one(), place.other()),
-                  one,
-                  two));
-        }
-      }
-    }
+    byNet.forEach(
+        (one, hole) ->
+            byNet.forEach(
+                (two, other) -> {
+                  if (one < two && two < MOST_NETS) {
+                    var place = new Place.OfStrips(hole, other);
+                    List<Hole> holes = List.of(hole, other);
+                    all.add(joined(scene, Family.LEFTOVER, place, "leftover", holes, one, two));
+                  }
+                }));
     return all;
   }
 
