@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
  * {@code -Dholewise.netlists=5000} asks for.
  */
 class RandomDrawingsTest {
-  private static final int COUNT = Integer.getInteger("holewise.netlists", 300);
+  private static final int COUNT = Integer.getInteger("holewise.netlists", 100);
 
   /** Of all; more would mean that the drawer gives up where a person would not. */
   private static final double MOST_UNDRAWABLE = 0.02;
