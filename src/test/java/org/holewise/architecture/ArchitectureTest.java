@@ -59,6 +59,7 @@ class ArchitectureTest {
           school.api       : engine.* document.* document school.account school.library
           school.sheet     : engine.* document.* document drawing drawing.sheet school.account school.roster school.library school.session
           school.room      : engine.* document.* document school.account school.csv school.roster school.library school.session school.sheet school.handin
+          school.cause     : engine.* school.handin
           school.trial     : engine.* document.* document school.account school.library school.sheet
           school.demo      : engine.* school.account school.roster school.library school.session school.sheet school.handin school.store school.trial
           school.system    : engine.* document drawing.sheet school.*

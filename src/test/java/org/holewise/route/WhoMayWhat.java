@@ -44,6 +44,7 @@ final class WhoMayWhat {
           GET  /people                                      door 403 403 403 403  403 403 200
           GET  /people/{id}                                 door 403 403 403 403  403 403 200
           GET  /sessions                                    door 403 403 403 403  200 403 200
+          GET  /sessions/causes                             door 403 403 403 403  200 403 200
           GET  /sessions/new                                door 403 403 403 403  200 403 200
           GET  /sessions/{id}                               door 403 403 403 403  200 403 200
           GET  /sessions/{id}/benches/{seat}                door 403 403 403 403  200 403 200

@@ -15,6 +15,12 @@ import java.util.Map;
  */
 public record Priors(String name, double sound, Map<Family, Double> shares) {
 
+  /**
+   * As how many known causes the shipped table counts: as many as a class makes in a few lessons, so
+   * that one lesson does not outweigh it and a school year does.
+   */
+  public static final double START_WEIGHT = 20;
+
   /** Faults that are counted together. */
   public enum Family {
     WRONG_HOLE,
@@ -67,6 +73,36 @@ public record Priors(String name, double sound, Map<Family, Double> shares) {
     shares.put(Family.LEFTOVER, 0.01);
     shares.put(Family.DEAD_PART, 0.03);
     return new Priors("start", 0.30, shares);
+  }
+
+  /**
+   * The shipped table and known causes, counted together: the expectation of a Dirichlet
+   * distribution that begins with {@link #START_WEIGHT} on the shipped shares.
+   *
+   * @param counts known causes by family, {@link Family#NONE} not among them
+   * @param sound hand-ins of which it is known that nothing was wrong
+   */
+  public static Priors learnt(String name, Map<Family, Integer> counts, int sound) {
+    if (sound < 0 || counts.containsKey(Family.NONE) || counts.values().stream().anyMatch(n -> n < 0)) {
+      throw new IllegalArgumentException("no counts: " + counts + ", " + sound);
+    }
+    Priors start = start();
+    double all = start.shares.values().stream().mapToDouble(share -> share).sum();
+    double weight = START_WEIGHT + sound + counts.values().stream().mapToInt(n -> n).sum();
+    Map<Family, Double> shares = new EnumMap<>(Family.class);
+    for (Family family : Family.values()) {
+      double begun = START_WEIGHT * (1 - start.sound) * start.share(family) / all;
+      double share = (begun + counts.getOrDefault(family, 0)) / weight;
+      if (share > 0) {
+        shares.put(family, share);
+      }
+    }
+    return new Priors(name, (START_WEIGHT * start.sound + sound) / weight, shares);
+  }
+
+  /** How large a part of all faults a family is. */
+  public double ofFaults(Family family) {
+    return share(family) / shares.values().stream().mapToDouble(share -> share).sum();
   }
 
   double share(Family family) {

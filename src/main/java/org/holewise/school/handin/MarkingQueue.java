@@ -2,7 +2,6 @@ package org.holewise.school.handin;
 
 import java.util.concurrent.Semaphore;
 import org.holewise.document.lines.BuildLines;
-import org.holewise.engine.diagnosis.Priors;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.school.handin.MarkingJobs.Job;
 import org.holewise.school.session.LabSession;
@@ -29,22 +28,27 @@ public class MarkingQueue {
   private final MarkingJobs jobs;
   private final Marks marks;
   private final Answers answers;
+  private final SchoolPriors priors;
+  private final Repairs repairs;
   private final LabSessions sessions;
   private final JdbcClient db;
   private final TransactionTemplate transaction;
-  private final Priors priors = Priors.start();
   private final Semaphore processors = new Semaphore(Runtime.getRuntime().availableProcessors());
 
   MarkingQueue(
       MarkingJobs jobs,
       Marks marks,
       Answers answers,
+      SchoolPriors priors,
+      Repairs repairs,
       LabSessions sessions,
       JdbcClient db,
       TransactionTemplate transaction) {
     this.jobs = jobs;
     this.marks = marks;
     this.answers = answers;
+    this.priors = priors;
+    this.repairs = repairs;
     this.sessions = sessions;
     this.db = db;
     this.transaction = transaction;
@@ -80,8 +84,9 @@ public class MarkingQueue {
   private void mark(Job job) {
     LabSession session = session(job);
     BenchRecord record = BuildLines.read(lines(job), session.exercise()).record();
-    marks.add(job, Marked.of(session.exercise(), record, priors));
+    marks.add(job, Marked.of(session.exercise(), record, priors.now()));
     jobs.done(job);
+    repairs.look(job.handIn(), session.exercise());
     sessions.changed(session.id());
   }
 

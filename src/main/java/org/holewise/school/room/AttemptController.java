@@ -100,8 +100,9 @@ class AttemptController {
     }
     Causes.Choice chosen = typed.chosen(offered).orElseThrow();
     String where = typed.place().isEmpty() ? chosen.place() : typed.place();
-    boolean first = confirmations.add(me.person(), at.handIn(), chosen.kind(), where, typed.note());
-    after.addFlashAttribute("done", first ? "confirmed" : "already");
+    confirmations.add(
+        me.person(), at.session(), at.handIn(), chosen.kind(), where, typed.note());
+    after.addFlashAttribute("done", "confirmed");
     return at.redirect();
   }
 

@@ -54,8 +54,8 @@ class AttemptPage {
   record Own(
       int wiring, int readings, int total, String reason, String by, Moment at, boolean counts) {}
 
-  /** A confirmed cause. */
-  record Confirmed(String kind, String place, String note, String by, Moment at) {}
+  /** A known cause; without a teacher where a repair proved it. */
+  record Confirmed(String kind, String place, String note, Optional<String> by, Moment at) {}
 
   void show(LabSession session, BenchProgress progress, Bench bench, int number, Model model) {
     HandIn handIn = paths.handIn(bench, number);
@@ -127,7 +127,7 @@ class AttemptPage {
                     cause.kind(),
                     cause.place(),
                     cause.note(),
-                    cause.by().name(),
+                    cause.by().map(Person::name),
                     moments.of(cause.at())));
   }
 }

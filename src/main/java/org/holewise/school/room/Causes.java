@@ -30,6 +30,7 @@ final class Causes {
           "shifted",
           "unpowered",
           "dead-part",
+          "bounce",
           "supply-off",
           "supply-low",
           "supply-reversed",
@@ -70,18 +71,19 @@ final class Causes {
     return KINDS.stream().map(kind -> new Choice(kind, "else", kind, "")).toList();
   }
 
-  // In words of suspects, so that what is confirmed can be counted together.
+  // What the record shows is not what suspects are about: a lead really elsewhere than recorded.
   private static Fault fault(Change change) {
     if (change.ref().isPresent()) {
       String ref = change.ref().get();
       return change
           .pin()
-          .map(pin -> new Fault("wrong-hole", ref + "." + pin))
+          .map(pin -> new Fault("wrong-strip", ref + "." + pin))
           .orElseGet(() -> new Fault("part-missing", ref));
     }
     if (change.link().isPresent()) {
       boolean whole = change.holes().size() > 1;
-      return new Fault(whole ? "leftover" : "wrong-hole", "link " + (change.link().get() + 1));
+      return new Fault(
+          whole ? "link-too-many" : "wrong-strip", "link " + (change.link().get() + 1));
     }
     return new Fault("link-missing", "");
   }

@@ -20,4 +20,11 @@ class HandInOnH2Test {
       super(new H2());
     }
   }
+
+  @Nested
+  class TheCauses extends CausesContract {
+    TheCauses() {
+      super(new H2());
+    }
+  }
 }

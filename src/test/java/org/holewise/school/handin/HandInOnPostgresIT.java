@@ -18,4 +18,11 @@ class HandInOnPostgresIT {
       super(new Postgres());
     }
   }
+
+  @Nested
+  class TheCauses extends CausesContract {
+    TheCauses() {
+      super(new Postgres());
+    }
+  }
 }

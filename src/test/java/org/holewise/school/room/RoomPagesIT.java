@@ -151,15 +151,20 @@ class RoomPagesIT {
   }
 
   @Test
-  void theSecondCauseOfAHandInIsToldOfTheFirst() {
-    String cause = code(orla.opens(bench(LOST) + "?attempt=2"));
+  void theSecondCauseOfAHandInStandsAboveTheFirst() {
+    String page = bench(LOST) + "?attempt=2";
+    String cause = code(orla.opens(page));
     assertThat(Visitor.target(sends("/attempts/2/causes", "cause", cause, "note", "first")))
-        .isEqualTo(bench(LOST) + "?attempt=2");
-    var first = school.part(Confirmations.class).of(handIn(2)).orElseThrow();
-    assertThat(orla.opens(bench(LOST) + "?attempt=2").body()).contains("The cause is kept.");
-    sends("/attempts/2/causes", "cause", cause, "note", "second");
-    assertThat(orla.opens(bench(LOST) + "?attempt=2").body()).contains("before yours", "first");
-    assertThat(school.part(Confirmations.class).of(handIn(2))).contains(first);
+        .isEqualTo(page);
+    assertThat(orla.opens(page).body()).contains("The cause is kept.", "It was something else");
+    sends("/attempts/2/causes", "cause", "touching", "place", "e5 f9", "note", "second");
+    var confirmations = school.part(Confirmations.class);
+    var second = confirmations.of(handIn(2)).orElseThrow();
+    assertThat(second.note()).isEqualTo("second");
+    assertThat(second.by()).contains(scene.teacher());
+    assertThat(orla.opens(page).body()).contains("second", "e5 f9").doesNotContain("first");
+    sends("/attempts/2/causes", "cause", "nothing at all");
+    assertThat(confirmations.of(handIn(2))).contains(second);
   }
 
   @Test

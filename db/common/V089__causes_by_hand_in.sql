@@ -1,0 +1,1 @@
+create index causes_by_hand_in on causes (hand_in, number);

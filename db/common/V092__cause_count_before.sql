@@ -1,0 +1,1 @@
+insert into cause_count (id, causes) select 1, count(*) from causes;
