@@ -53,10 +53,14 @@ class CausesController {
     model.addAttribute("shipped", now.name().equals(Priors.start().name()));
     model.addAttribute("leanings", leanings);
     model.addAttribute("nothing", nothing);
-    model.addAttribute("more", Leaning.moved(leanings, true));
-    model.addAttribute("less", Leaning.moved(leanings, false));
+    model.addAttribute("more", keys(Leaning.moved(leanings, true)));
+    model.addAttribute("less", keys(Leaning.moved(leanings, false)));
     model.addAttribute(
         "nothingMoved", nothing.isWorthSaying() ? (nothing.isUp() ? "more" : "less") : "");
     return "cause/causes";
+  }
+
+  private static List<String> keys(List<Leaning> leanings) {
+    return leanings.stream().map(leaning -> "right.family." + leaning.family()).toList();
   }
 }

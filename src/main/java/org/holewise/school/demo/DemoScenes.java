@@ -23,14 +23,25 @@ public class DemoScenes {
           "Aspen", "Fern", "Heron", "Juniper", "Lark", "Maple", "Myrtle", "Poppy", "Robin",
           "Saffron", "Teasel");
 
+  /** A class that was there before, of which only past lessons are shown. */
+  private static final String OTHER_CLASS = "9a";
+
+  private static final List<String> OTHER_STUDENTS =
+      List.of(
+          "Basil", "Bramble", "Cedar", "Dell", "Flax", "Heath", "Ivy", "Laurel", "Moss", "Olive",
+          "Perry", "Reed", "Sage", "Willow");
+
   private final DemoPeople people;
   private final Classes classes;
+  private final PastLessons past;
   private final Lesson lesson;
   private final StoreScene store;
 
-  DemoScenes(DemoPeople people, Classes classes, Lesson lesson, StoreScene store) {
+  DemoScenes(
+      DemoPeople people, Classes classes, PastLessons past, Lesson lesson, StoreScene store) {
     this.people = people;
     this.classes = classes;
+    this.past = past;
     this.lesson = lesson;
     this.store = store;
   }
@@ -44,11 +55,17 @@ public class DemoScenes {
     Person teacher = people.of(Role.TEACHER);
     Person technician = people.of(Role.TECHNICIAN);
     people.of(Role.ADMINISTRATOR);
+    ClassGroup other = classes.add(OTHER_CLASS);
+    past.lay(teacher, other, students(other, OTHER_STUDENTS));
     ClassGroup group = classes.add(CLASS);
-    var students = STUDENTS.stream().map(name -> classes.addStudent(group, name)).toList();
+    var students = students(group, STUDENTS);
     lesson.lastWeek(teacher, group, students);
     lesson.now(teacher, group, students);
     lesson.toCome(teacher, group);
     store.lay(technician);
+  }
+
+  private List<Person> students(ClassGroup group, List<String> names) {
+    return names.stream().map(name -> classes.addStudent(group, name)).toList();
   }
 }

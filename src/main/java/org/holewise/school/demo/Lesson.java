@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import org.holewise.school.account.Person;
+import org.holewise.school.handin.Confirmations;
+import org.holewise.school.handin.HandIns;
 import org.holewise.school.handin.Looks;
 import org.holewise.school.library.ExerciseVersions;
 import org.holewise.school.library.Library;
@@ -27,7 +29,7 @@ class Lesson {
 
   private static final int BENCHES = 8;
 
-  private static final int TAKEN = BENCHES - 1;
+  static final int TAKEN = BENCHES - 1;
 
   private static final Duration WEEK = Duration.ofDays(7);
 
@@ -47,6 +49,8 @@ class Lesson {
   private final Benches benches;
   private final BenchWork work;
   private final Looks looks;
+  private final HandIns handIns;
+  private final Confirmations confirmations;
 
   Lesson(
       DemoClock clock,
@@ -55,7 +59,9 @@ class Lesson {
       LabSessions sessions,
       Benches benches,
       BenchWork work,
-      Looks looks) {
+      Looks looks,
+      HandIns handIns,
+      Confirmations confirmations) {
     this.clock = clock;
     this.library = library;
     this.versions = versions;
@@ -63,6 +69,8 @@ class Lesson {
     this.benches = benches;
     this.work = work;
     this.looks = looks;
+    this.handIns = handIns;
+    this.confirmations = confirmations;
   }
 
   /** All is handed in, marked and shown to the students. */
@@ -81,8 +89,17 @@ class Lesson {
         clock.ago(begun.minusMinutes(12), () -> build(session, bench, builds.sound()));
       }
     }
-    clock.ago(WEEK.minusMinutes(60), () -> sessions.close(teacher, session.id()));
-    clock.ago(WEEK.minusDays(1), () -> sessions.release(teacher, session.id()));
+    var first = handIns.find(work.bench(session, 1), 1).orElseThrow();
+    clock.ago(
+        WEEK.minusMinutes(50),
+        () -> confirmations.add(teacher, session, first, "open-contact", "R1.1", ""));
+    clock.ago(WEEK.minusMinutes(60), () -> end(teacher, session));
+  }
+
+  /** Closes a session and shows the students what came out. */
+  void end(Person teacher, LabSession session) {
+    sessions.close(teacher, session.id());
+    sessions.release(teacher, session.id());
   }
 
   /** Every bench stands somewhere else. */
@@ -131,7 +148,8 @@ class Lesson {
     return lines.stream().map(line -> line.replace("6.05 V", "6.04 V")).toList();
   }
 
-  private void build(LabSession session, Bench bench, List<String> lines) {
+  /** Types a build and hands it in. */
+  void build(LabSession session, Bench bench, List<String> lines) {
     work.type(session, bench, lines);
     work.handIn(session, bench);
   }
@@ -150,14 +168,14 @@ class Lesson {
     return new Builds(library.find(slug).orElseThrow());
   }
 
-  private Plan plan(ClassGroup group, Builds builds, Duration ago, boolean lookFirst) {
+  Plan plan(ClassGroup group, Builds builds, Duration ago, boolean lookFirst) {
     var day = LocalDate.ofInstant(clock.instant().minus(ago), clock.getZone());
     var version = versions.of(builds.entry());
     return new Plan(group, version, day, BENCHES, HintStep.PLACE, lookFirst);
   }
 
   // The last bench stays empty.
-  private LabSession opened(Duration ago, Person teacher, Plan plan, List<Person> students) {
+  LabSession opened(Duration ago, Person teacher, Plan plan, List<Person> students) {
     long[] id = new long[1];
     clock.ago(
         ago,

@@ -154,15 +154,15 @@ class RoomPagesIT {
   void theSecondCauseOfAHandInStandsAboveTheFirst() {
     String page = bench(LOST) + "?attempt=2";
     String cause = code(orla.opens(page));
-    assertThat(Visitor.target(sends("/attempts/2/causes", "cause", cause, "note", "first")))
+    assertThat(Visitor.target(sends("/attempts/2/causes", "cause", cause, "note", "first-note")))
         .isEqualTo(page);
     assertThat(orla.opens(page).body()).contains("The cause is kept.", "It was something else");
-    sends("/attempts/2/causes", "cause", "touching", "place", "e5 f9", "note", "second");
+    sends("/attempts/2/causes", "cause", "touching", "place", "e5 f9", "note", "second-note");
     var confirmations = school.part(Confirmations.class);
     var second = confirmations.of(handIn(2)).orElseThrow();
-    assertThat(second.note()).isEqualTo("second");
+    assertThat(second.note()).isEqualTo("second-note");
     assertThat(second.by()).contains(scene.teacher());
-    assertThat(orla.opens(page).body()).contains("second", "e5 f9").doesNotContain("first");
+    assertThat(orla.opens(page).body()).contains("second-note", "e5 f9").doesNotContain("first-note");
     sends("/attempts/2/causes", "cause", "nothing at all");
     assertThat(confirmations.of(handIn(2))).contains(second);
   }
