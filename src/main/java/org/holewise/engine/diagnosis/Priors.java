@@ -16,8 +16,8 @@ import java.util.Map;
 public record Priors(String name, double sound, Map<Family, Double> shares) {
 
   /**
-   * As how many known causes the shipped table counts: as many as a class makes in a few lessons, so
-   * that one lesson does not outweigh it and a school year does.
+   * As how many known causes the shipped table counts: as many as a class makes in a few lessons,
+   * so that one lesson does not outweigh it and a school year does.
    */
   public static final double START_WEIGHT = 20;
 
@@ -83,7 +83,9 @@ public record Priors(String name, double sound, Map<Family, Double> shares) {
    * @param sound hand-ins of which it is known that nothing was wrong
    */
   public static Priors learnt(String name, Map<Family, Integer> counts, int sound) {
-    if (sound < 0 || counts.containsKey(Family.NONE) || counts.values().stream().anyMatch(n -> n < 0)) {
+    if (sound < 0
+        || counts.containsKey(Family.NONE)
+        || counts.values().stream().anyMatch(n -> n < 0)) {
       throw new IllegalArgumentException("no counts: " + counts + ", " + sound);
     }
     Priors start = start();

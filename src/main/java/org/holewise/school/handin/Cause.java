@@ -3,7 +3,8 @@ package org.holewise.school.handin;
 /**
  * What was wrong with a hand-in, as somebody or something says it.
  *
- * @param kind of suspect, such as {@code open-contact}, or of difference, such as {@code column-off}
+ * @param kind of suspect, such as {@code open-contact}, or of difference, such as {@code
+ *     column-off}
  * @param place where, such as {@code R1.2}; may be empty
  */
 record Cause(String kind, String place, String note) {

@@ -15,7 +15,8 @@ import org.holewise.school.sheet.KeptMark.Told;
  * How near a mark came to the cause that was found. Immutable.
  *
  * @param pointed at which position the mark has the cause's place, from 1: what the wiring shows
- *     and what would mend it as well, then suspects; 0 where it has not; empty where the cause names no place
+ *     and what would mend it as well, then suspects; 0 where it has not; empty where the cause
+ *     names no place
  * @param said the probability of its first suspect
  * @param wasSo whether that was the place; empty where {@code pointed} is
  */

@@ -68,9 +68,7 @@ class Known {
         row.getString("kind"),
         row.getString("place"),
         row.getString("note"),
-        row.getString("name") == null
-            ? Optional.empty()
-            : Optional.of(People.person(row, number)),
+        row.getString("name") == null ? Optional.empty() : Optional.of(People.person(row, number)),
         Instants.of(row, "made_at"));
   }
 }

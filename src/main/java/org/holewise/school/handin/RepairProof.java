@@ -56,8 +56,7 @@ final class RepairProof {
         || !before.meter().equals(after.meter())) {
       return Optional.empty();
     }
-    var proof =
-        new RepairProof(exercise, before, mark, pointed, retaken(exercise, before, after));
+    var proof = new RepairProof(exercise, before, mark, pointed, retaken(exercise, before, after));
     var changes = Alteration.between(exercise, before.build().get(), after.build().get());
     return switch (changes.size()) {
       case 0 -> proof.ofReadings(after);
@@ -120,16 +119,14 @@ final class RepairProof {
   }
 
   private String turned(Alteration change) {
-    boolean polar =
-        exercise.part(change.place()).filter(part -> part.kind().polar()).isPresent();
+    boolean polar = exercise.part(change.place()).filter(part -> part.kind().polar()).isPresent();
     return polar ? "reversed" : "shifted";
   }
 
   private Fault marked(Alteration change) {
     boolean read =
         mark.findings().stream().anyMatch(told -> told.what().kind().equals(MARKED_OTHERWISE));
-    return new Fault(
-        read && !retaken.isEmpty() ? MARKED_OTHERWISE : "wrong-value", change.place());
+    return new Fault(read && !retaken.isEmpty() ? MARKED_OTHERWISE : "wrong-value", change.place());
   }
 
   private Optional<Fault> ofReadings(BenchRecord after) {
@@ -154,9 +151,7 @@ final class RepairProof {
         mark.readings().stream()
             .anyMatch(
                 read ->
-                    read.id().equals(id)
-                        && read.measured().isPresent()
-                        && !read.verdict().earns());
+                    read.id().equals(id) && read.measured().isPresent() && !read.verdict().earns());
     return wasOff ? Optional.of(new Fault(kindAt(id), id)) : Optional.empty();
   }
 

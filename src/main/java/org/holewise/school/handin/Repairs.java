@@ -72,11 +72,7 @@ class Repairs {
 
   private static Optional<Fault> proof(Kept before, Kept after, Exercise exercise) {
     return RepairProof.of(
-        exercise,
-        before.record(exercise),
-        before.mark(),
-        before.pointed(),
-        after.record(exercise));
+        exercise, before.record(exercise), before.mark(), before.pointed(), after.record(exercise));
   }
 
   private List<Kept> around(long handIn) {
@@ -104,6 +100,11 @@ class Repairs {
             && row.getInt("total") == row.getInt("out_of")
             && !document.contains("\"" + RepairProof.MARKED_OTHERWISE + "\"");
     return new Kept(
-        row.getLong("id"), row.getInt("number"), row.getString("document"), document, pointed, sound);
+        row.getLong("id"),
+        row.getInt("number"),
+        row.getString("document"),
+        document,
+        pointed,
+        sound);
   }
 }

@@ -67,9 +67,7 @@ public final class Taught {
   /** Of a cause of that kind; empty where it teaches nothing. */
   public static Optional<Family> family(String kind, boolean ofLink) {
     return Optional.ofNullable(FAMILIES.get(kind))
-        .map(
-            family ->
-                ofLink && family == Family.LEAD_CONTACT ? Family.LINK_CONTACT : family);
+        .map(family -> ofLink && family == Family.LEAD_CONTACT ? Family.LINK_CONTACT : family);
   }
 
   /** Whether the record shows a fault of that kind. */

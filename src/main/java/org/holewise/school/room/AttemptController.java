@@ -100,8 +100,7 @@ class AttemptController {
     }
     Causes.Choice chosen = typed.chosen(offered).orElseThrow();
     String where = typed.place().isEmpty() ? chosen.place() : typed.place();
-    confirmations.add(
-        me.person(), at.session(), at.handIn(), chosen.kind(), where, typed.note());
+    confirmations.add(me.person(), at.session(), at.handIn(), chosen.kind(), where, typed.note());
     after.addFlashAttribute("done", "confirmed");
     return at.redirect();
   }

@@ -135,8 +135,7 @@ class CalibrationTest {
     @Test
     void areByKindTheCommonestFirst() {
       assertThat(Tally.byKind(causes))
-          .containsExactly(
-              new Tally("touching", 5, 4, 1, 2), new Tally("dead-part", 1, 1, 1, 1));
+          .containsExactly(new Tally("touching", 5, 4, 1, 2), new Tally("dead-part", 1, 1, 1, 1));
     }
   }
 }

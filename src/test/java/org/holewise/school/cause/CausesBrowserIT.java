@@ -15,7 +15,10 @@ import org.holewise.school.account.Role;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** How often suspects were right, as a teacher sees it: before anything is known, and after some weeks. */
+/**
+ * How often suspects were right, as a teacher sees it: before anything is known, and after some
+ * weeks.
+ */
 class CausesBrowserIT extends Browser {
 
   private static final String TITLE = "How often the first suspect was right";
@@ -47,7 +50,8 @@ class CausesBrowserIT extends Browser {
       page.getByRole(AriaRole.LINK, named(TITLE)).click();
       assertThat(page.locator("h1")).hasText(TITLE);
       assertThat(page.locator(".right-facts dd").first()).containsText("16 by teachers, 5 by");
-      assertThat(page.locator("main")).containsText("More common here than we thought: parts the wrong way round");
+      assertThat(page.locator("main"))
+          .containsText("More common here than we thought: parts the wrong way round");
       assertThat(page.locator("#table ~ p").first()).containsText("school-42");
       hasEachPointInItsTable(page);
       page.locator("summary", new Page.LocatorOptions().setHasText("The table in full")).click();

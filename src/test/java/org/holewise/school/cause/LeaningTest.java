@@ -25,8 +25,7 @@ class LeaningTest {
 
   @Test
   void saysWhatCameOftenerFirst() {
-    var now =
-        Priors.learnt("x", Map.of(Family.LEAD_CONTACT, 20, Family.DEAD_PART, 6), 0);
+    var now = Priors.learnt("x", Map.of(Family.LEAD_CONTACT, 20, Family.DEAD_PART, 6), 0);
     var leanings = Leaning.of(now);
     assertThat(leanings.get(0).family()).isEqualTo(Family.LEAD_CONTACT);
     assertThat(leanings.stream().mapToDouble(Leaning::now).sum()).isCloseTo(100, within(1e-9));

@@ -124,8 +124,7 @@ abstract class CausesContract {
     assertThat(confirms(handIn, "touching", "e5 f9")).isTrue();
     assertThat(kind(handIn)).isEqualTo("touching");
     assertThat(numbers()).containsExactly(1L, 2L);
-    assertThat(priors.now())
-        .isEqualTo(Priors.learnt("school-2", Map.of(Family.TOUCHING, 1), 0));
+    assertThat(priors.now()).isEqualTo(Priors.learnt("school-2", Map.of(Family.TOUCHING, 1), 0));
   }
 
   @Test
@@ -179,10 +178,7 @@ abstract class CausesContract {
     assertThat(kind(after)).isEqualTo("poor-contact");
     assertThat(priors.now())
         .isEqualTo(
-            Priors.learnt(
-                "school-3",
-                Map.of(Family.TOUCHING, 1, Family.LEAD_CONTACT, 1),
-                0));
+            Priors.learnt("school-3", Map.of(Family.TOUCHING, 1, Family.LEAD_CONTACT, 1), 0));
   }
 
   @Test

@@ -27,8 +27,7 @@ class ForetoldTest {
   private static final Suspect LINK = suspect(new Place.OfLink(1), "open-contact", "a21", 0.1);
 
   private static final Difference DIFFERENCE =
-      new Difference(
-          lead("D1", "a", "c16"), List.of(lead("R1", "1", "b10"), link(0, "a11")));
+      new Difference(lead("D1", "a", "c16"), List.of(lead("R1", "1", "b10"), link(0, "a11")));
 
   private static Suspect suspect(Place place, String kind, String hole, double probability) {
     var holes = Hole.read(hole).stream().toList();
@@ -118,8 +117,7 @@ class ForetoldTest {
 
   @Test
   void findsALinkToAddByItsKind() {
-    var add =
-        new Change(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), "");
+    var add = new Change(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), "");
     var mark = mark(List.of(new Difference(add, List.of())), NONE);
     assertThat(foretold(mark, "link-missing", "return")).isEqualTo(is(1, 0.3, true));
     assertThat(foretold(mark, "link-too-many", "link 1")).isEqualTo(is(0, 0.3, true));

@@ -162,7 +162,9 @@ class RoomPagesIT {
     var second = confirmations.of(handIn(2)).orElseThrow();
     assertThat(second.note()).isEqualTo("second-note");
     assertThat(second.by()).contains(scene.teacher());
-    assertThat(orla.opens(page).body()).contains("second-note", "e5 f9").doesNotContain("first-note");
+    assertThat(orla.opens(page).body())
+        .contains("second-note", "e5 f9")
+        .doesNotContain("first-note");
     sends("/attempts/2/causes", "cause", "nothing at all");
     assertThat(confirmations.of(handIn(2))).contains(second);
   }
