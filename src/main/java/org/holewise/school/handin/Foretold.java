@@ -82,9 +82,12 @@ record Foretold(Optional<Integer> pointed, Optional<Double> said, Optional<Boole
   private static boolean isAt(String place, List<Hole> holes, Cause cause) {
     String found = cause.place();
     return place.equalsIgnoreCase(found)
-        || OF_LEADS.contains(cause.kind())
-            && place.regionMatches(true, 0, found + ".", 0, found.length() + 1)
-        || isHole(found) && Hole.read(found).filter(holes::contains).isPresent();
+        || (OF_LEADS.contains(cause.kind()) && isLeadOf(place, found))
+        || (isHole(found) && Hole.read(found).filter(holes::contains).isPresent());
+  }
+
+  private static boolean isLeadOf(String place, String part) {
+    return place.regionMatches(true, 0, part + ".", 0, part.length() + 1);
   }
 
   // D1 is a part, d1 a hole.

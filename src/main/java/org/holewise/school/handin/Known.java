@@ -57,9 +57,11 @@ class Known {
             """)
         .params(number, handIn, teacher.isPresent() ? "TEACHER" : "REPAIR")
         .params(cause.kind(), cause.place(), cause.note())
-        .params(teacher.map(Person::id).orElse(null), OffsetDateTime.now(clock))
-        .params(foretold.pointed().orElse(null), foretold.said().orElse(null))
-        .params(foretold.wasSo().orElse(null))
+        .param(teacher.map(Person::id).orElse(null))
+        .param(OffsetDateTime.now(clock))
+        .param(foretold.pointed().orElse(null))
+        .param(foretold.said().orElse(null))
+        .param(foretold.wasSo().orElse(null))
         .update();
   }
 

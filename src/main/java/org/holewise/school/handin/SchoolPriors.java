@@ -43,7 +43,7 @@ public class SchoolPriors {
     var learnt = LEARNT.matcher(name);
     long causes = learnt.matches() ? Long.parseLong(learnt.group(1)) : 0;
     long known = db.sql("select causes from cause_count").query(Long.class).single();
-    if (!learnt.matches() && !name.equals(START) || causes > known) {
+    if (causes > known || (!learnt.matches() && !name.equals(START))) {
       throw new IllegalArgumentException("no table " + name);
     }
     return after(causes);
