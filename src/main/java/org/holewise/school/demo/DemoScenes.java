@@ -28,8 +28,7 @@ public class DemoScenes {
 
   private static final List<String> OTHER_STUDENTS =
       List.of(
-          "Basil", "Bramble", "Cedar", "Dell", "Flax", "Heath", "Ivy", "Laurel", "Moss", "Olive",
-          "Perry", "Reed", "Sage", "Willow");
+          "Basil", "Bramble", "Cedar", "Dell", "Flax", "Heath", "Ivy", "Laurel", "Moss", "Olive");
 
   private final DemoPeople people;
   private final Classes classes;

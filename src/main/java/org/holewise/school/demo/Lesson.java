@@ -29,7 +29,8 @@ class Lesson {
 
   private static final int BENCHES = 8;
 
-  static final int TAKEN = BENCHES - 1;
+  /** The last bench stays empty. */
+  private static final int TAKEN = BENCHES - 1;
 
   private static final Duration WEEK = Duration.ofDays(7);
 
@@ -76,7 +77,7 @@ class Lesson {
   /** All is handed in, marked and shown to the students. */
   void lastWeek(Person teacher, ClassGroup group, List<Person> students) {
     var builds = builds("stage-moonlight");
-    var session = opened(WEEK, teacher, plan(group, builds, WEEK, false), students);
+    var session = opened(WEEK, teacher, plan(group, builds, WEEK, false), students, TAKEN);
     var slips = List.of("loose-lead", "turned-lamp");
     for (int number = 1; number <= TAKEN; number++) {
       Bench bench = work.bench(session, number);
@@ -105,7 +106,8 @@ class Lesson {
   /** Every bench stands somewhere else. */
   void now(Person teacher, ClassGroup group, List<Person> students) {
     var builds = builds("stage-cue");
-    var session = opened(minutes(34), teacher, plan(group, builds, Duration.ZERO, true), students);
+    var session =
+        opened(minutes(34), teacher, plan(group, builds, Duration.ZERO, true), students, TAKEN);
     var columnOff = builds.named("column-off");
     var bench1 = work.bench(session, 1);
     var bench2 = work.bench(session, 2);
@@ -174,8 +176,8 @@ class Lesson {
     return new Plan(group, version, day, BENCHES, HintStep.PLACE, lookFirst);
   }
 
-  // The last bench stays empty.
-  LabSession opened(Duration ago, Person teacher, Plan plan, List<Person> students) {
+  /** A session open since then, its students spread over the first benches. */
+  LabSession opened(Duration ago, Person teacher, Plan plan, List<Person> students, int taken) {
     long[] id = new long[1];
     clock.ago(
         ago,
@@ -184,7 +186,7 @@ class Lesson {
           id[0] = session.id();
           sessions.open(teacher, session.id());
           for (int i = 0; i < students.size(); i++) {
-            benches.join(session, i % TAKEN + 1, students.get(i));
+            benches.join(session, i % taken + 1, students.get(i));
           }
         });
     return sessions.find(id[0]).orElseThrow();

@@ -22,6 +22,9 @@ class PastLessons {
 
   private static final Duration WEEK = Duration.ofDays(7);
 
+  /** Benches in use; each more makes a demo's first start longer. */
+  static final int TAKEN = 5;
+
   private static final String BY_REPAIR = "";
 
   private static final List<Week> WEEKS =
@@ -33,11 +36,11 @@ class PastLessons {
               new Fault("loose-lead", "open-contact", "link 2"),
               new Fault("turned-lamp", "reversed", "D1")),
           new Week(
-              "stage-cue",
-              new Fault("column-off", BY_REPAIR, ""),
-              new Fault("bare-wires", "touching", "b17 a18"),
-              new Fault("bare-wires", "wrong-hole", "K1.2"),
-              new Fault("column-off", BY_REPAIR, "")),
+              "stage-curtain",
+              new Fault("column-off", "wrong-hole", "S1.1"),
+              new Fault("turned-lamp", "reversed", "D1"),
+              new Fault("wrong-part", "wrong-value", "R2"),
+              new Fault("column-off", "wrong-hole", "link 1")),
           new Week(
               "stage-dimmer",
               new Fault("no-bridge", BY_REPAIR, ""),
@@ -55,7 +58,7 @@ class PastLessons {
               new Fault("turned-zener", "reversed", "D1"),
               new Fault("column-off", BY_REPAIR, ""),
               new Fault("wrong-part", "wrong-value", "R1"),
-              new Fault("turned-zener", "reversed", "D1")));
+              new Fault("column-off", BY_REPAIR, "")));
 
   private final DemoClock clock;
   private final Library library;
@@ -98,8 +101,9 @@ class PastLessons {
   private void lay(
       Week week, Duration ago, Person teacher, ClassGroup group, List<Person> students) {
     var builds = new Builds(library.find(week.slug()).orElseThrow());
-    var session = lessons.opened(ago, teacher, lessons.plan(group, builds, ago, false), students);
-    for (int number = 1; number <= Lesson.TAKEN; number++) {
+    var plan = lessons.plan(group, builds, ago, false);
+    var session = lessons.opened(ago, teacher, plan, students, TAKEN);
+    for (int number = 1; number <= TAKEN; number++) {
       Bench bench = work.bench(session, number);
       Duration begun = ago.minusMinutes(20 + number);
       if (number <= week.faults().size()) {
