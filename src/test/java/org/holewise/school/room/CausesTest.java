@@ -2,6 +2,7 @@ package org.holewise.school.room;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
@@ -24,10 +25,17 @@ class CausesTest {
   }
 
   @Test
-  void teachSomethingExceptOneThatTheFaultFinderHasNoFamilyFor() {
-    assertThat(Causes.KINDS)
-        .filteredOn(kind -> Taught.family(kind, false).isEmpty())
-        .containsExactly("supply-limit");
+  void teachSomethingEachAndTogetherOfEveryFamily() {
+    assertThat(Causes.KINDS).allMatch(kind -> Taught.family(kind, false).isPresent());
+    var taught = EnumSet.of(Taught.family("open-contact", true).orElseThrow());
+    Causes.KINDS.forEach(kind -> taught.add(Taught.family(kind, false).orElseThrow()));
+    assertThat(taught).containsExactly(Family.values());
+  }
+
+  @Test
+  void areOfFamiliesThatHaveATextEach() {
+    assertThat(EnumSet.complementOf(EnumSet.of(Family.NONE)))
+        .allMatch(family -> TEXTS.containsKey("right.family." + family));
   }
 
   @Test
