@@ -26,6 +26,9 @@ final class Weighing {
   private static final int FIRST = 24;
   private static final int SECOND = 90;
 
+  /** Up to so many leads all pairs are affordable; beyond, solving grows as their cube. */
+  private static final double LEADS = 25;
+
   private final Scene scene;
   private final Instrument instrument;
   private final Bench base;
@@ -48,7 +51,7 @@ final class Weighing {
       boolean asRecorded = weighed.fault().isEmpty() || hypothesis.slip().isPresent();
       add(hypothesis, asRecorded ? ofBase : forecasts(hypothesis), weighed.prior());
     }
-    if (badly()) {
+    if (badly() && !logical()) {
       addPairs(StrictMath.log(priors.sound()));
     }
     return normalised();
@@ -86,12 +89,22 @@ final class Weighing {
     return least > n + BADLY * Math.sqrt(2 * n);
   }
 
+  /** Logic settles anew for every pair, which would keep a student waiting. */
+  private boolean logical() {
+    return scene.observations().stream().anyMatch(o -> base.circuit(o.condition()).logical());
+  }
+
+  private long second() {
+    double share = LEADS / scene.exercise().pins().size();
+    return Math.round(SECOND * Math.min(1, share * share * share));
+  }
+
   private void addPairs(double logSound) {
     List<Single> likely =
         all.stream()
             .filter(one -> one.hypothesis().slip().isEmpty())
             .sorted(Comparator.comparingDouble(Single::log).reversed())
-            .limit(SECOND)
+            .limit(second())
             .toList();
     for (int i = 0; i < Math.min(FIRST, likely.size()); i++) {
       for (int j = i + 1; j < likely.size(); j++) {
