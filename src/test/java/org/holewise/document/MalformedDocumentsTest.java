@@ -78,7 +78,7 @@ class MalformedDocumentsTest {
         row("title is a number", "/exercise/title", "4", "/exercise/title not-text"),
         row("long title", "/exercise/title", text(121), "/exercise/title too-long"),
         row("unknown board", "/exercise/board", "\"831\"", "/exercise/board unknown-board"),
-        row("board is a number", "/exercise/board", "830", "/exercise/board not-text"),
+        row("board is a flag", "/exercise/board", "true", "/exercise/board not-text"),
         row("unknown meter", "/exercise/meter", "\"x\"", "/exercise/meter unknown-meter"),
         row("no parts", "/exercise/parts", "{}", "/exercise/parts not-list"),
         row("part is a text", "/exercise/parts/3", "\"R4\"", "/exercise/parts/3 not-object"),

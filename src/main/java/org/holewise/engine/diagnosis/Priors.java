@@ -69,8 +69,8 @@ public record Priors(String name, double sound, Map<Family, Double> shares) {
     shares.put(Family.METER, 0.09);
     shares.put(Family.READINGS, 0.01);
     shares.put(Family.PINS, 0.05);
-    shares.put(Family.TOUCHING, 0.02);
-    shares.put(Family.LEFTOVER, 0.01);
+    shares.put(Family.TOUCHING, 0.027);
+    shares.put(Family.LEFTOVER, 0.003);
     shares.put(Family.DEAD_PART, 0.03);
     return new Priors("start", 0.30, shares);
   }
