@@ -3,6 +3,8 @@ package org.holewise.school.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -38,6 +40,23 @@ class SchematicSheetTest {
     assertThat(values(svg, "data-net")).isEqualTo(exercise.nets().stream().map(Net::name).toList());
     assertThat(svg.getDocumentElement().getTextContent())
         .contains(exercise.parts().stream().map(Part::ref).toList());
+  }
+
+  /** A stroke without a rule would not be seen at all. */
+  @ParameterizedTest
+  @FieldSource("org.holewise.school.sheet.Shipped#SLUGS")
+  void theStyleSheetKnowsEveryStroke(String slug) throws Exception {
+    String sheet = Files.readString(Path.of("src/main/resources/static/css/schematic.css"));
+    Document svg = read(svg(IEC.of(Shipped.exercise(slug))));
+    List<String> strokes =
+        elements(svg).stream()
+            .filter(one -> one.getTagName().equals("path") && one.hasAttribute("class"))
+            .map(one -> one.getAttribute("class"))
+            .toList();
+    assertThat(strokes).contains("line", "wire");
+    assertThat(strokes)
+        .allSatisfy(
+            stroke -> assertThat(sheet).containsPattern("\\.schematic [^{}]*\\." + stroke + "\\b"));
   }
 
   @ParameterizedTest
