@@ -1,5 +1,6 @@
 package org.holewise.benchmark.finder;
 
+import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -31,6 +32,7 @@ import org.holewise.engine.reading.Meters;
 public final class FinderBenchmark {
   private final int builds;
   private final Random random;
+  private final PrintStream out;
   private final Tally finder = new Tally();
   private final Tally best = new Tally();
   private final Tally twoFaults = new Tally();
@@ -42,9 +44,10 @@ public final class FinderBenchmark {
   private final Map<String, Integer> missed = new TreeMap<>();
   private int lost;
 
-  private FinderBenchmark(int builds, Random random) {
+  private FinderBenchmark(int builds, Random random, PrintStream out) {
     this.builds = builds;
     this.random = random;
+    this.out = out;
   }
 
   public static void main(String[] arguments) {
@@ -58,7 +61,7 @@ public final class FinderBenchmark {
     }
     setups.removeIf(
         setup -> !names.isEmpty() && !names.contains("all") && !names.contains(setup.name()));
-    var whole = new FinderBenchmark(builds, new Random(seed));
+    var whole = new FinderBenchmark(builds, new Random(seed), System.out);
     setups.forEach(whole::run);
     whole.print();
   }
@@ -90,9 +93,9 @@ public final class FinderBenchmark {
       }
     }
     twice(setup, ailments, shows);
-    System.out.printf("%-16s %d kinds of ailment%n", setup.name(), ailments.size());
-    System.out.println("  finder " + own.line());
-    System.out.println("  best   " + ownBest.line());
+    out.printf(Locale.ROOT, "%-16s %d kinds of ailment%n", setup.name(), ailments.size());
+    out.println("  finder " + own.line());
+    out.println("  best   " + ownBest.line());
   }
 
   /** Builds with two faults that both matter: mending either changes some reading. */
@@ -209,35 +212,35 @@ public final class FinderBenchmark {
   }
 
   private void print() {
-    System.out.println("all");
-    System.out.println("  finder " + finder.line());
-    System.out.println("  best   " + best.line());
-    System.out.printf(
+    out.println("all");
+    out.println("  finder " + finder.line());
+    out.println("  best   " + best.line());
+    out.printf(
         Locale.ROOT,
         "  finder over best: first %.3f  first three %.3f%n",
         finder.first() / best.first(),
         finder.firstThree() / best.firstThree());
-    System.out.println("  after one asked " + afterOne.line());
-    System.out.println("  after two asked " + afterTwo.line());
-    System.out.println("  two faults      " + twoFaults.line());
-    System.out.printf(
+    out.println("  after one asked " + afterOne.line());
+    out.println("  after two asked " + afterTwo.line());
+    out.println("  two faults      " + twoFaults.line());
+    out.printf(
         Locale.ROOT,
         "  gain less fall of entropy: mean %.3f over %d askings (bit)%n",
         gainLessFall.stream().mapToDouble(x -> x).average().orElse(0),
         gainLessFall.size());
-    System.out.printf(
+    out.printf(
         Locale.ROOT,
         "  sound builds that lost marks: %d; %.1f ms of a processor a mark over %d marks%n",
         lost,
         nanos / 1e6 / marks,
         marks);
-    System.out.println("wrong where the best possible was right");
-    missed.forEach((what, times) -> System.out.println("  " + times + "  " + what));
-    System.out.println("finder by kind");
-    finder.kinds().forEach(System.out::println);
-    System.out.println("best by kind");
-    best.kinds().forEach(System.out::println);
-    System.out.println("finder by kind after two asked");
-    afterTwo.kinds().forEach(System.out::println);
+    out.println("wrong where the best possible was right");
+    missed.forEach((what, times) -> out.println("  " + times + "  " + what));
+    out.println("finder by kind");
+    finder.kinds().forEach(out::println);
+    out.println("best by kind");
+    best.kinds().forEach(out::println);
+    out.println("finder by kind after two asked");
+    afterTwo.kinds().forEach(out::println);
   }
 }
