@@ -1,12 +1,10 @@
 package org.holewise.engine.diagnosis;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.holewise.engine.exercise.Condition;
 import org.holewise.engine.exercise.Measure;
-import org.holewise.engine.quantity.Parameter;
 import org.holewise.engine.reading.Bench;
 import org.holewise.engine.reading.Forecast;
 import org.holewise.engine.reading.Instrument;
@@ -32,9 +30,5 @@ final class Forecasts {
       read.put(question, known);
     }
     return known;
-  }
-
-  List<Parameter> parameters() {
-    return bench.parameters();
   }
 }
