@@ -2,6 +2,7 @@ package org.holewise.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.holewise.document.shape.AnyShape;
 import org.holewise.document.shape.ChoiceShape;
 import org.holewise.document.shape.FlagShape;
@@ -10,6 +11,7 @@ import org.holewise.document.shape.Member;
 import org.holewise.document.shape.NumberShape;
 import org.holewise.document.shape.RecordShape;
 import org.holewise.document.shape.Shape;
+import org.holewise.engine.diagnosis.Evidence;
 import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.reading.Verdict;
 
@@ -120,8 +122,32 @@ final class MarkShape {
     members.add(must("probability", SHARE, "Of the place."));
     members.add(must("kinds", list(kind()), "All kinds of fault there, likeliest first."));
     members.add(must("alike", list(COUNT), "Positions of places that look the same."));
+    members.add(may("speaks", new ChoiceShape(bearings()), "How the readings bear on it."));
+    members.add(may("evidence", list(sign()), "Readings that speak for it.").beside("speaks"));
     members.add(must("text", TEXT, "Its sentence."));
     return RecordShape.of(members);
+  }
+
+  private static RecordShape sign() {
+    return RecordShape.of(
+        List.of(
+            must("reading", TEXT, "Its id."),
+            must("reads", new ChoiceShape(reads()), "Which way it is off."),
+            may("beside", new FlagShape(), "True where it is off beside the other readings only."),
+            must("measured", SHOWN, "What was read."),
+            may("expected", SHOWN, "What the circuit as entered gives."),
+            may("unit", TEXT, "SI unit; left out for a word.")));
+  }
+
+  private static List<String> bearings() {
+    return Stream.of(Evidence.Bearing.values())
+        .filter(bearing -> bearing != Evidence.Bearing.NONE)
+        .map(Evidence.Bearing::key)
+        .toList();
+  }
+
+  private static List<String> reads() {
+    return Stream.of(Evidence.Reads.values()).map(Evidence.Reads::key).toList();
   }
 
   private static RecordShape kind() {

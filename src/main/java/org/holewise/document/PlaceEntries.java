@@ -1,12 +1,16 @@
 package org.holewise.document;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.holewise.document.text.Texts;
 import org.holewise.engine.board.Hole;
 import org.holewise.engine.board.Link;
+import org.holewise.engine.diagnosis.Evidence;
 import org.holewise.engine.diagnosis.Place;
 import org.holewise.engine.diagnosis.Suspect;
 import org.holewise.engine.quantity.Unit;
+import org.holewise.engine.reading.Shown;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -28,7 +32,34 @@ final class PlaceEntries {
     suspect.kinds().forEach(guess -> kinds.add(kind(guess)));
     var alike = entry.putArray("alike");
     suspect.alike().forEach(alike::add);
+    evidence(entry, suspect.evidence());
     return entry.put("text", texts.suspect(suspect, all));
+  }
+
+  private static void evidence(ObjectNode entry, Evidence evidence) {
+    if (evidence.bearing() == Evidence.Bearing.NONE) {
+      return;
+    }
+    entry.put("speaks", evidence.bearing().key());
+    var signs = entry.putArray("evidence");
+    for (Evidence.Sign sign : evidence.signs()) {
+      var one = signs.addObject().put("reading", sign.reading()).put("reads", sign.reads().key());
+      if (sign.beside()) {
+        one.put("beside", true);
+      }
+      ReadingEntries.put(one, "measured", sign.measured());
+      sign.expected().ifPresent(shown -> ReadingEntries.put(one, "expected", shown));
+      unit(sign).ifPresent(unit -> one.put("unit", unit));
+    }
+  }
+
+  private static Optional<String> unit(Evidence.Sign sign) {
+    return Stream.of(Optional.of(sign.measured()), sign.expected())
+        .flatMap(Optional::stream)
+        .filter(Shown.Amount.class::isInstance)
+        .map(shown -> ((Shown.Amount) shown).unit().symbol())
+        .filter(symbol -> !symbol.isEmpty())
+        .findFirst();
   }
 
   private static ObjectNode kind(Suspect.Guess guess) {

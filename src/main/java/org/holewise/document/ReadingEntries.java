@@ -49,7 +49,7 @@ final class ReadingEntries {
     }
   }
 
-  private static void put(ObjectNode entry, String field, Shown shown) {
+  static void put(ObjectNode entry, String field, Shown shown) {
     if (shown instanceof Shown.Amount amount) {
       entry.put(field, Numbers.six(amount.value()));
     } else {

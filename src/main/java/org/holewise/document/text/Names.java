@@ -88,13 +88,15 @@ final class Names {
   }
 
   String reading(String id) {
-    return messages.say(
-        "who.reading",
-        exercise.readings().stream()
-            .filter(reading -> reading.id().equals(id))
-            .map(Reading::label)
-            .findFirst()
-            .orElse(id));
+    return messages.say("who.reading", label(id).orElse(id));
+  }
+
+  /** What the exercise calls a reading; empty for one that is not its own. */
+  Optional<String> label(String id) {
+    return exercise.readings().stream()
+        .filter(reading -> reading.id().equals(id))
+        .map(Reading::label)
+        .findFirst();
   }
 
   String place(Place place) {

@@ -33,6 +33,7 @@ public final class Texts {
   private final Names names;
   private final RepairTexts repairs;
   private final MeasureTexts measures;
+  private final EvidenceTexts evidence;
   private final boolean forTeacher;
   private final boolean recorded;
 
@@ -45,6 +46,7 @@ public final class Texts {
     this.names = new Names(messages, exercise, build);
     this.repairs = new RepairTexts(messages, names);
     this.measures = new MeasureTexts(messages, names, exercise);
+    this.evidence = new EvidenceTexts(messages, names, forTeacher);
     this.forTeacher = forTeacher;
     this.recorded = build.isPresent();
   }
@@ -91,24 +93,26 @@ public final class Texts {
         : messages.say("suspect.alike", suspect(suspect), names.all(alike));
   }
 
-  /** The likeliest fault at a place. */
+  /** The likeliest fault at a place: where, what the readings say, what to do. */
   public String suspect(Suspect suspect) {
     Suspect.Guess guess = suspect.likeliest();
     String key = "suspect." + guess.kind() + where(suspect.place());
     String place = names.place(suspect.place());
+    String shows = evidence.of(suspect.evidence());
     if (suspect.place() instanceof Place.Nowhere && suspect.probability() < LIKELY) {
       return messages.say("suspect.none.perhaps");
     }
     if (!recorded && messages.has(key + ".unrecorded")) {
-      return messages.say(key + ".unrecorded", place);
+      return messages.say(key + ".unrecorded", place, "", shows);
     }
     if (messages.has(key + "." + guess.how())) {
-      return messages.say(key + "." + guess.how(), place);
+      return messages.say(key + "." + guess.how(), place, "", shows);
     }
     if (forTeacher && Double.isFinite(guess.value()) && messages.has(key + ".about")) {
-      return messages.say(key + ".about", place, Display.value(guess.value(), guess.unit()));
+      String value = Display.value(guess.value(), guess.unit());
+      return messages.say(key + ".about", place, value, shows);
     }
-    return said("suspect.other", key, place, guess.holes());
+    return said("suspect.other", key, place, guess.holes(), shows);
   }
 
   public String next(NextReading next) {
@@ -122,7 +126,7 @@ public final class Texts {
 
   public String act(Act act) {
     String key = "act." + act.kind() + where(act.place());
-    return said("act.look-at", key, names.place(act.place()), act.holes());
+    return said("act.look-at", key, names.place(act.place()), act.holes(), "");
   }
 
   public String caution(Caution caution) {
@@ -132,10 +136,11 @@ public final class Texts {
   }
 
   /** The sentence of a key, the one with holes where there are any; else a plain one. */
-  private String said(String otherwise, String key, String place, List<Hole> holes) {
+  private String said(String otherwise, String key, String place, List<Hole> holes, String shows) {
     boolean in = !holes.isEmpty() && messages.has(key + ".in");
     String known = messages.has(key) ? key : otherwise;
-    return messages.say(in ? key + ".in" : known, place, holes.isEmpty() ? "" : names.all(holes));
+    String all = holes.isEmpty() ? "" : names.all(holes);
+    return messages.say(in ? key + ".in" : known, place, all, shows);
   }
 
   private static String where(Place place) {

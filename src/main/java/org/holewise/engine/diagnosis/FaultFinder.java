@@ -38,10 +38,17 @@ public final class FaultFinder {
         shown.add(group);
       }
     }
+    var testimony = new Testimony(sound(groups), scene.observations(), meter);
     var suspects = new ArrayList<Suspect>();
     for (Group group : shown) {
+      List<Suspect.Guess> guesses = guesses(group);
       suspects.add(
-          new Suspect(group.place(), guesses(group), group.probability(), alike(group, shown)));
+          new Suspect(
+              group.place(),
+              guesses,
+              group.probability(),
+              alike(group, shown),
+              evidence(group, guesses.get(0).kind(), testimony)));
     }
     Optional<NextReading> next = new NextQuestion(scene, meter, ask, groups).best();
     return new Diagnosis(suspects, next, Acts.of(suspects));
@@ -71,6 +78,27 @@ public final class FaultFinder {
         });
     groups.sort(Comparator.comparingDouble(Group::probability).reversed());
     return groups;
+  }
+
+  /** What all being as it was entered makes of the readings. */
+  private static Prediction sound(List<Group> groups) {
+    return groups.stream()
+        .filter(group -> group.place() instanceof Place.Nowhere)
+        .findFirst()
+        .orElseThrow()
+        .members()
+        .get(0)
+        .prediction();
+  }
+
+  private static Evidence evidence(Group group, String kind, Testimony testimony) {
+    return group.place() instanceof Place.Nowhere
+        ? Evidence.NONE
+        : group.members().stream()
+            .filter(member -> member.hypothesis().kind().equals(kind))
+            .findFirst()
+            .map(member -> testimony.of(member.prediction()))
+            .orElse(Evidence.NONE);
   }
 
   /** Members of one kind count together; where they differ, the likeliest says where. */

@@ -1,7 +1,9 @@
 package org.holewise.engine.diagnosis;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -45,6 +47,7 @@ final class Prediction {
   private final List<Observation> observations;
   private final Uncertainty uncertainty;
   private final List<Forecast> numbers = new ArrayList<>();
+  private final List<String> numbered = new ArrayList<>();
   private final List<Double> surprises = new ArrayList<>();
   private final List<Double> coarser = new ArrayList<>();
   private final List<Forecast> forecasts = new ArrayList<>();
@@ -105,6 +108,7 @@ final class Prediction {
       exclude(StrictMath.log(anywhere(observation)));
     } else {
       numbers.add(forecast);
+      numbered.add(observation.id());
       coarser.add(observation.coarser());
       surprises.add(amount.value() - forecast.value());
     }
@@ -216,6 +220,58 @@ final class Prediction {
   private void exclude(double more) {
     logLikelihood += EXCLUDED - more;
     misfit += 2 * (more - EXCLUDED);
+  }
+
+  /**
+   * How far a reading by itself is from what is predicted, in deviations; of a word, of a number
+   * that were as unlikely. 0 where anything is as likely.
+   */
+  double deviation(Observation observation) {
+    Optional<Slip> slip = hypothesis.slip().filter(s -> s.concerns(observation.id()));
+    if (slip.isPresent() && slip.get() instanceof Slip.Anything) {
+      return 0;
+    }
+    Optional<Forecast> read = forecast(observation, slip);
+    if (read.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Forecast forecast = read.get();
+    if (!(observation.shown() instanceof Shown.Amount amount)) {
+      return Math.sqrt(-2 * words(forecast, observation.shown()));
+    }
+    double coarse = observation.coarser();
+    return forecast.shown(instrument.meter()) instanceof Shown.OverRange
+        ? Double.POSITIVE_INFINITY
+        : (amount.value() - forecast.value()) / Math.sqrt(variance(forecast) + coarse * coarse / 3);
+  }
+
+  /** What the instrument would show, before anything was read. */
+  Optional<Shown> shown(Observation observation) {
+    return told.of(observation.measure(), observation.condition())
+        .map(forecast -> forecast.shown(instrument.meter()));
+  }
+
+  /** What the other readings make of one (SI), and how many deviations it is from that. */
+  record Beside(double value, double deviation) {}
+
+  /**
+   * Each number beside the others, by id: with P = S⁻¹ and w = P (y − m), reading i is w_i / P_ii
+   * from its mean given the others, with variance 1 / P_ii.
+   */
+  Map<String, Beside> beside() {
+    Map<String, Beside> beside = new LinkedHashMap<>();
+    if (solver.isEmpty() || numbers.size() < 2) {
+      return beside;
+    }
+    int n = numbers.size();
+    var inverse = new DMatrixRMaj(n, n);
+    solver.get().solve(CommonOps_DDRM.identity(n), inverse);
+    for (int i = 0; i < n; i++) {
+      double off = weighted.get(i, 0) / inverse.get(i, i);
+      double read = numbers.get(i).value() + surprises.get(i);
+      beside.put(numbered.get(i), new Beside(read - off, off * Math.sqrt(inverse.get(i, i))));
+    }
+    return beside;
   }
 
   /** What a further reading would show, given those already taken; empty where it has no value. */

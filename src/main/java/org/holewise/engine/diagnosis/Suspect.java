@@ -11,8 +11,14 @@ import org.holewise.engine.quantity.Unit;
  * @param kinds what may be wrong there, likeliest first, at least one
  * @param probability of the place
  * @param alike positions in the list of suspects of those that these readings cannot tell apart
+ * @param evidence what the readings say of the likeliest kind there
  */
-public record Suspect(Place place, List<Guess> kinds, double probability, List<Integer> alike) {
+public record Suspect(
+    Place place, List<Guess> kinds, double probability, List<Integer> alike, Evidence evidence) {
+
+  public Suspect(Place place, List<Guess> kinds, double probability, List<Integer> alike) {
+    this(place, kinds, probability, alike, Evidence.NONE);
+  }
 
   /**
    * One kind of fault at a place.

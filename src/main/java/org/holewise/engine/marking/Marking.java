@@ -57,7 +57,12 @@ public final class Marking {
         layout.isPresent() && !wiring.matches() && entryDoubtful(judge, readings, wanted);
     var scene =
         new Scene(
-            exercise, layout, asBuilt, wanted, wiring, Observations.of(exercise, record, meter));
+            exercise,
+            layout,
+            asBuilt,
+            wanted,
+            wiring,
+            Observations.of(exercise, record, meter, readings));
     Diagnosis diagnosis = FaultFinder.find(scene, meter, priors, ask);
     List<Judged> counted = doubtful ? judge.judge(wanted, wanted) : readings;
     return new Mark(

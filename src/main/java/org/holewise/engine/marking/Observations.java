@@ -2,6 +2,7 @@ package org.holewise.engine.marking;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.holewise.engine.diagnosis.Observation;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
@@ -10,7 +11,10 @@ import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.exercise.Occasion;
 import org.holewise.engine.exercise.Reading;
 import org.holewise.engine.exercise.Written;
+import org.holewise.engine.reading.Expected;
+import org.holewise.engine.reading.Judged;
 import org.holewise.engine.reading.Meter;
+import org.holewise.engine.reading.Shown;
 import org.holewise.engine.reading.Taken;
 
 /** All readings of a record that can be understood, those that were asked for included. */
@@ -24,21 +28,33 @@ final class Observations {
     this.meter = meter;
   }
 
-  static List<Observation> of(Exercise exercise, BenchRecord record, Meter meter) {
+  /**
+   * @param judged the exercise's readings, judged as built
+   */
+  static List<Observation> of(
+      Exercise exercise, BenchRecord record, Meter meter, List<Judged> judged) {
     var observations = new Observations(exercise, meter);
     for (Reading reading : exercise.readings()) {
       Written written = record.readings().get(reading.id());
       if (written != null) {
-        observations.add(reading.id(), reading.measure(), reading.occasion(), written);
+        Optional<Shown> asBuilt =
+            judged.stream()
+                .filter(one -> one.reading().id().equals(reading.id()))
+                .findFirst()
+                .flatMap(Judged::asBuilt)
+                .map(Expected::shown);
+        observations.add(reading.id(), reading.measure(), reading.occasion(), written, asBuilt);
       }
     }
     for (Extra extra : record.extra()) {
-      observations.add(extra.id(), extra.measure(), extra.occasion(), extra.value());
+      observations.add(
+          extra.id(), extra.measure(), extra.occasion(), extra.value(), Optional.empty());
     }
     return observations.all;
   }
 
-  private void add(String id, Measure measure, Occasion occasion, Written written) {
+  private void add(
+      String id, Measure measure, Occasion occasion, Written written, Optional<Shown> asBuilt) {
     Taken taken = Taken.of(measure, written, meter);
     taken
         .shown()
@@ -50,6 +66,7 @@ final class Observations {
                         measure,
                         exercise.condition(occasion),
                         shown,
-                        taken.coarser(measure, meter))));
+                        taken.coarser(measure, meter),
+                        asBuilt)));
   }
 }

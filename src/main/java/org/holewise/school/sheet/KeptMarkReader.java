@@ -92,7 +92,7 @@ final class KeptMarkReader {
                     entry.flag("floating")));
   }
 
-  private static Shown shown(Entry value, String unit) {
+  static Shown shown(Entry value, String unit) {
     if (value.isNumber()) {
       return new Shown.Amount(value.number(), unit(unit));
     }

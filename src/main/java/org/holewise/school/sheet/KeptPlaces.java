@@ -1,8 +1,10 @@
 package org.holewise.school.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.holewise.engine.board.Hole;
+import org.holewise.engine.diagnosis.Evidence;
 import org.holewise.engine.diagnosis.Place;
 import org.holewise.engine.diagnosis.Suspect;
 import org.holewise.engine.diagnosis.Suspect.Guess;
@@ -34,7 +36,34 @@ final class KeptPlaces {
             place(entry.text("kind"), entry),
             entry.all("kinds", KeptPlaces::guess),
             entry.number("probability"),
-            entry.all("alike", at -> (int) at.number())));
+            entry.all("alike", at -> (int) at.number()),
+            evidence(entry)));
+  }
+
+  /** Marks of earlier engines have none. */
+  private static Evidence evidence(Entry entry) {
+    return entry
+        .word("speaks")
+        .map(
+            speaks ->
+                new Evidence(
+                    Evidence.Bearing.valueOf(constant(speaks)),
+                    entry.all("evidence", KeptPlaces::sign)))
+        .orElse(Evidence.NONE);
+  }
+
+  private static Evidence.Sign sign(Entry entry) {
+    String unit = entry.text("unit");
+    return new Evidence.Sign(
+        entry.text("reading"),
+        Evidence.Reads.valueOf(constant(entry.text("reads"))),
+        entry.flag("beside"),
+        KeptMarkReader.shown(entry.in("measured"), unit),
+        entry.find("expected").map(shown -> KeptMarkReader.shown(shown, unit)));
+  }
+
+  private static String constant(String key) {
+    return key.toUpperCase(Locale.ROOT).replace('-', '_');
   }
 
   private static Guess guess(Entry entry) {

@@ -15,6 +15,7 @@ import org.holewise.engine.board.Finding;
 import org.holewise.engine.board.Hole;
 import org.holewise.engine.board.Link;
 import org.holewise.engine.diagnosis.Act;
+import org.holewise.engine.diagnosis.Evidence;
 import org.holewise.engine.diagnosis.NextReading;
 import org.holewise.engine.diagnosis.Place;
 import org.holewise.engine.diagnosis.Suspect;
@@ -24,6 +25,8 @@ import org.holewise.engine.exercise.Probe;
 import org.holewise.engine.marking.Caution;
 import org.holewise.engine.part.Pin;
 import org.holewise.engine.quantity.Parsed;
+import org.holewise.engine.quantity.Unit;
+import org.holewise.engine.reading.Shown;
 import org.holewise.engine.reading.Verdict;
 import org.holewise.engine.wiring.Repair;
 import org.holewise.engine.wiring.Repair.Slip;
@@ -117,8 +120,8 @@ class TextsTest {
       assertThat(TEXTS.repair(bridge)).contains("gap").endsWith("Lay a link from +j31 to +j33.");
       assertThat(TEXTS.repair(out))
           .isEqualTo(
-              "Link 4 from e16 to f16 joins net “collector” (with D1.k and Q1.c) to net “lamp” (with"
-                  + " R3.2 and D1.a), and they should be apart. Take it out.");
+              "Link 4 from e16 to f16 joins net “collector” (with D1.k and Q1.c) to net “lamp”"
+                  + " (with R3.2 and D1.a), and they should be apart. Take it out.");
       assertThat(TEXTS.repair(new Repair.PlacePart("R2")))
           .isEqualTo("R2 is on the parts list and not on the board. Place it.");
     }
@@ -143,8 +146,8 @@ class TextsTest {
     void beginWithThePlaceAndEndWithAnAct() {
       assertThat(suspect(LEAD, "open-contact"))
           .isEqualTo(
-              "Look at R1's lead in b17. It may not touch its strip. Press it home, then measure"
-                  + " again.");
+              "Look at R1's lead in b17. It may not touch its strip. Press the lead home, then"
+                  + " measure again.");
       assertThat(suspect(new Place.OfLink(3), "open-contact"))
           .startsWith("Look at link 4 from e16 to f16. ");
       assertThat(suspect(LEAD, "wrong-hole", "b18")).contains("may really sit in b18");
@@ -182,8 +185,8 @@ class TextsTest {
       var texts = new Texts(Messages.english(), EXERCISE, Optional.empty(), false);
       assertThat(texts.suspect(new Suspect(LEAD, List.of(guess), 0.5, List.of())))
           .isEqualTo(
-              "Look at R1's lead 2. It may not be where the schematic has it. Follow it from hole"
-                  + " to hole, and put it right.");
+              "Look at R1's lead 2. It may not be where the schematic has it. Follow the lead from"
+                  + " hole to hole, and put it right.");
     }
 
     private static String nothing(double probability) {
@@ -206,6 +209,54 @@ class TextsTest {
       var guess = new Suspect.Guess("dead-part", List.of(), Double.NaN, "short", 0.5);
       var suspect = new Suspect(new Place.OfPart("D1"), List.of(guess), 0.5, List.of());
       assertThat(TEXTS.suspect(suspect)).contains("Power off");
+    }
+
+    /** Place, then evidence, then act: a student's in words, a teacher's in figures. */
+    @Test
+    void sayWhichReadingsSpeakForThemBetweenPlaceAndAct() {
+      assertThat(TEXTS.suspect(shown(Evidence.Reads.FAR_HIGH)))
+          .isEqualTo(
+              "Look at R1's lead in b17. It may not touch its strip: for what was entered, “Base to"
+                  + " emitter on the cue” reads far too high and a reading that was asked for reads"
+                  + " far too high. Press the lead home, then measure again.");
+      var teacher = new Texts(Messages.english(), EXERCISE, Optional.of(BUILD), true);
+      assertThat(teacher.suspect(shown(Evidence.Reads.FAR_HIGH)))
+          .contains("“Base to emitter on the cue” reads 4.31 V where 724 mV would fit and a");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Evidence.Reads.class)
+    void tellAStudentNoFigureOfWhatWouldFit(Evidence.Reads reads) {
+      assertThat(TEXTS.suspect(shown(reads)))
+          .contains("“Base to emitter on the cue” ")
+          .doesNotContain("724", "0.724", "mV", "{", "would fit");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Evidence.Bearing.class)
+    void areWholeSentencesWhateverTheReadingsSay(Evidence.Bearing bearing) {
+      var signs = shown(Evidence.Reads.LOW).evidence().signs();
+      var evidence = new Evidence(bearing, bearing == Evidence.Bearing.FOR ? signs : List.of());
+      assertThat(TEXTS.suspect(with(evidence)))
+          .startsWith("Look at R1's lead in b17. It may not touch its strip")
+          .endsWith(". Press the lead home, then measure again.")
+          .doesNotContain("..", ":.", "  ", "{");
+    }
+
+    private static Suspect shown(Evidence.Reads reads) {
+      var measured = new Shown.Amount(4.31, Unit.VOLT);
+      Optional<Shown> fits = Optional.of(new Shown.Amount(0.7243, Unit.VOLT));
+      return with(
+          new Evidence(
+              Evidence.Bearing.FOR,
+              List.of(
+                  new Evidence.Sign("base", reads, false, measured, fits),
+                  new Evidence.Sign("x1", reads, false, measured, fits))));
+    }
+
+    private static Suspect with(Evidence evidence) {
+      var guess = new Suspect.Guess("open-contact", List.of(), Double.NaN, "", 0.5);
+      return new Suspect(LEAD, List.of(guess), 0.5, List.of(), evidence);
     }
 
     private static Place at(String place) {
@@ -262,7 +313,8 @@ class TextsTest {
     void findingsNamePinsByWhatTheyAre() {
       assertThat(TEXTS.finding(Finding.of("/x", "hole-taken", "Q1.c", "d16", "link 4")))
           .isEqualTo(
-              "Look at d16: Q1's collector and link 4 cannot both be in it. Read both holes again.");
+              "Look at d16: Q1's collector and link 4 cannot both be in it. Read both holes"
+                  + " again.");
       assertThat(TEXTS.finding(Finding.of("/x", "marked-unreadable", "R1", "4.7k{0}")))
           .contains("“4.7k{0}”");
     }
