@@ -13,6 +13,7 @@ import org.holewise.document.picture.BoardPicture.Ring;
 import org.holewise.document.picture.BoardPicture.Wire;
 import org.holewise.engine.board.Build;
 import org.holewise.engine.board.Hole;
+import org.holewise.engine.board.Link;
 import org.holewise.engine.board.Placed;
 import org.holewise.engine.part.Footprint;
 import org.holewise.engine.part.Part;
@@ -25,6 +26,7 @@ final class Assembly {
   private final Build build;
   private final List<Part> parts;
   private final Seats seats;
+  private final Holdings holdings;
   private final Plan plan;
   private final Ground ground;
   private final Beside beside;
@@ -39,6 +41,7 @@ final class Assembly {
     this.build = build;
     this.parts = parts;
     this.seats = Seats.of(build);
+    this.holdings = Holdings.of(build, parts);
     boolean room =
         build.placed().stream().anyMatch(placed -> part(placed).filter(this::off).isPresent());
     double from = room ? Beside.room(view) : 1;
@@ -70,6 +73,7 @@ final class Assembly {
         ground.strips(),
         ground.rails(),
         ground.holes(seats.taken()),
+        holdings.metals(seats, plan, ground),
         outlines,
         highlight.patches().stream().flatMap(patch -> ground.patches(patch).stream()).toList(),
         List.copyOf(wires),
@@ -172,7 +176,9 @@ final class Assembly {
     double bow = length < 2 * Tracks.PITCH ? 0 : Math.min(16, 4 + length / 14);
     double side = index % 2 == 0 ? bow : -bow;
     String path = pen.move(0, 0).curve(length / 4, side, length * 3 / 4, side, length, 0).path();
-    wires.add(new Wire(index + 1, index % PATTERNS + 1, from.get(), to.get(), path));
+    Link link = build.links().get(index);
+    int pattern = index % PATTERNS + 1;
+    wires.add(new Wire(index + 1, pattern, from.get(), to.get(), path, link, holdings.at(link)));
   }
 
   private List<Ring> rings(Highlight highlight) {

@@ -1,8 +1,10 @@
 package org.holewise.document.picture;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.holewise.engine.board.Build;
 import org.holewise.engine.board.Hole;
+import org.holewise.engine.board.Link;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
 
@@ -19,6 +21,7 @@ public record BoardPicture(
     List<Box> strips,
     List<RailLine> rails,
     List<Dot> holes,
+    List<Metal> metals,
     List<Outline> outlines,
     List<Box> patches,
     List<Wire> wires,
@@ -36,6 +39,17 @@ public record BoardPicture(
   /** A hole; {@code used} by a lead or link. */
   public record Dot(Hole hole, Spot at, boolean used) {}
 
+  /**
+   * A strip, or the drawn part of a rail, that something is in.
+   *
+   * @param pins those in it as entered; where there are none, those that its links lead to
+   */
+  public record Metal(List<Pin> pins, Box box) {
+    public String pinNames() {
+      return written(pins);
+    }
+  }
+
   /** A dashed outline round the strip or rail of a hole. */
   public record Outline(Hole hole, Box box) {}
 
@@ -44,8 +58,20 @@ public record BoardPicture(
    *
    * @param number its place in the build's list, from 1
    * @param pattern 1 to 4: which dash and colour
+   * @param link the holes as entered
+   * @param pins in the strips at its ends, as entered
    */
-  public record Wire(int number, int pattern, Spot from, Spot to, String path) {}
+  public record Wire(
+      int number, int pattern, Spot from, Spot to, String path, Link link, List<Pin> pins) {
+    public String pinNames() {
+      return written(pins);
+    }
+  }
+
+  /** As pages name pins to scripts, {@code R1.1 Q1.b}. */
+  private static String written(List<Pin> pins) {
+    return pins.stream().map(Pin::toString).collect(Collectors.joining(" "));
+  }
 
   /** A lead from its hole to the body, or to the box beside the board. */
   public record Lead(Pin pin, Hole hole, Spot at, String style, String path) {}

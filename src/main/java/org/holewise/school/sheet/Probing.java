@@ -1,18 +1,13 @@
 package org.holewise.school.sheet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import org.holewise.drawing.sheet.Drawing;
-import org.holewise.drawing.sheet.Point;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.exercise.Probe;
 import org.holewise.engine.part.Pin;
 
-/** Where the leads of the meter go for a reading, as marks on a schematic. */
+/** At which pins the leads of the meter go for a reading. */
 public record Probing(String reading, List<Touch> touches) {
 
   /** Readings that do not change when the leads of the meter do. */
@@ -24,29 +19,33 @@ public record Probing(String reading, List<Touch> touches) {
    * @param lead red, black, meter (in series) or either
    * @param letter what is written in it
    */
-  public record Touch(String lead, String letter, Point at) {}
+  public record Touch(String lead, String letter, Pin pin) {
 
-  /** Of every reading with a point that is drawn. */
-  static List<Probing> all(Exercise exercise, Drawing drawing) {
-    var ends = new LinkedHashMap<Pin, Point>();
-    drawing
-        .figures()
-        .forEach(figure -> figure.ends().forEach(end -> ends.put(end.pin(), end.at())));
+    /** {@code R1 2} */
+    public String named() {
+      return Signs.shown(pin);
+    }
+  }
+
+  /** Of every reading that is taken at a pin. */
+  static List<Probing> all(Exercise exercise) {
     return exercise.readings().stream()
-        .map(reading -> new Probing(reading.id(), touches(reading.measure(), ends)))
+        .map(reading -> new Probing(reading.id(), touches(reading.measure())))
         .filter(probing -> !probing.touches.isEmpty())
         .toList();
   }
 
-  private static List<Touch> touches(Measure measure, Map<Pin, Point> ends) {
+  /** One a pin: what two voltages are measured against is touched once. */
+  private static List<Touch> touches(Measure measure) {
     List<Probe> points = measure.points();
     var touches = new ArrayList<Touch>();
     for (int i = 0; i < points.size(); i++) {
       String lead = lead(measure, i);
       String letter = letter(lead, points.size() > 2 ? String.valueOf(i / 2 + 1) : "");
-      at(points.get(i), ends)
-          .filter(at -> touches.stream().noneMatch(other -> other.at().equals(at)))
-          .ifPresent(at -> touches.add(new Touch(lead, letter, at)));
+      if (points.get(i) instanceof Probe.AtPin at
+          && touches.stream().noneMatch(other -> other.pin().equals(at.pin()))) {
+        touches.add(new Touch(lead, letter, at.pin()));
+      }
     }
     return List.copyOf(touches);
   }
@@ -68,11 +67,5 @@ public record Probing(String reading, List<Touch> touches) {
       case "meter" -> "A";
       default -> "";
     };
-  }
-
-  private static Optional<Point> at(Probe point, Map<Pin, Point> ends) {
-    return point instanceof Probe.AtPin pin
-        ? Optional.ofNullable(ends.get(pin.pin()))
-        : Optional.empty();
   }
 }

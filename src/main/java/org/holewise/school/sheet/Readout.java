@@ -17,6 +17,7 @@ import org.holewise.school.sheet.KeptMark.Judgement;
  * @param state look of the verdict: fits, look or waits
  */
 public record Readout(
+    String id,
     String label,
     String measured,
     String wanted,
@@ -36,6 +37,7 @@ public record Readout(
     String builtBand = band(judged.asBuilt());
     boolean same = wanted.equals(built) && band.equals(builtBand);
     return new Readout(
+        judged.id(),
         label,
         judged.measured().map(Readout::shown).orElse(typed),
         wanted,

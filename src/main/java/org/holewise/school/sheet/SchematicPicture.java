@@ -1,6 +1,8 @@
 package org.holewise.school.sheet;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.holewise.drawing.sheet.Area;
 import org.holewise.drawing.sheet.Drawing;
@@ -12,6 +14,7 @@ import org.holewise.drawing.sheet.Point;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Net;
 import org.holewise.engine.part.Part;
+import org.holewise.engine.part.Pin;
 
 /**
  * A drawing in groups as a page writes them: what belongs to each net and to each part, and where
@@ -20,7 +23,11 @@ import org.holewise.engine.part.Part;
  * @param size small where it fits the narrowest screen, large where it does not fit half a page
  */
 public record SchematicPicture(
-    Area frame, String size, List<NetShape> nets, List<PartShape> parts, List<Probing> probings) {
+    Area frame,
+    String size,
+    List<NetShape> nets,
+    List<PartShape> parts,
+    List<ProbingShape> probings) {
 
   /** As much as the narrowest screen (320 px) leaves between the edges of a card. */
   private static final double SMALL = 260;
@@ -51,6 +58,12 @@ public record SchematicPicture(
   public record PartShape(
       String ref, List<Area> outlines, List<Stroke> strokes, List<Words> texts) {}
 
+  /** Where a reading is taken. */
+  public record ProbingShape(String reading, List<TouchShape> touches) {}
+
+  /** A lead of the meter; {@code lead} and {@code letter} as {@link Probing.Touch} has them. */
+  public record TouchShape(String lead, String letter, Point at) {}
+
   /** A text at its place. */
   public record Words(String text, String style, String anchor, double x, double y) {}
 
@@ -60,7 +73,7 @@ public record SchematicPicture(
         size(drawing.frame().width()),
         exercise.nets().stream().map(net -> net(net, drawing)).toList(),
         exercise.parts().stream().map(part -> part(part, drawing)).toList(),
-        Probing.all(exercise, drawing));
+        probings(exercise, drawing));
   }
 
   private static String size(double width) {
@@ -106,6 +119,29 @@ public record SchematicPicture(
         drawing.dots().stream().filter(dot -> dot.net().equals(name)).toList(),
         drawing.marks().stream().filter(mark -> mark.net().equals(name)).toList(),
         texts(drawing.texts().stream().filter(text -> text.net().equals(name)).toList()));
+  }
+
+  private static List<ProbingShape> probings(Exercise exercise, Drawing drawing) {
+    var ends = new LinkedHashMap<Pin, Point>();
+    drawing
+        .figures()
+        .forEach(figure -> figure.ends().forEach(end -> ends.put(end.pin(), end.at())));
+    return Probing.all(exercise).stream()
+        .map(probing -> new ProbingShape(probing.reading(), touches(probing, ends)))
+        .filter(probing -> !probing.touches().isEmpty())
+        .toList();
+  }
+
+  /** One a point, though several pins may be there. */
+  private static List<TouchShape> touches(Probing probing, Map<Pin, Point> ends) {
+    var touches = new LinkedHashMap<Point, TouchShape>();
+    for (Probing.Touch touch : probing.touches()) {
+      Point at = ends.get(touch.pin());
+      if (at != null) {
+        touches.putIfAbsent(at, new TouchShape(touch.lead(), touch.letter(), at));
+      }
+    }
+    return List.copyOf(touches.values());
   }
 
   private static String path(Point from, Point to) {

@@ -22,7 +22,8 @@ public record SchematicSheet(
     String title,
     Optional<SchematicPicture> picture,
     List<PartRow> parts,
-    List<NetRow> nets) {
+    List<NetRow> nets,
+    List<Probing> probings) {
 
   /**
    * A part and where its leads are.
@@ -48,7 +49,8 @@ public record SchematicSheet(
             ? Optional.of(SchematicPicture.of(done.drawing(), exercise))
             : Optional.empty(),
         exercise.parts().stream().map(part -> part(part, netOf)).toList(),
-        exercise.nets().stream().map(SchematicSheet::net).toList());
+        exercise.nets().stream().map(SchematicSheet::net).toList(),
+        Probing.all(exercise));
   }
 
   private static PartRow part(Part part, Map<Pin, String> netOf) {

@@ -82,6 +82,7 @@ final class StudentReport {
   private Row row(Judgement read) {
     boolean choice = exercise.conditions().size() > 1;
     return new Row(
+        read.id(),
         report.label(read),
         choice ? reading(read.id()).map(Reading::when).orElse("") : "",
         report.typed(read),

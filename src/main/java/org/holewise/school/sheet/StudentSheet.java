@@ -38,7 +38,13 @@ public record StudentSheet(
 
   /** A reading as the student took it, and whether it fits. {@code when}: the condition. */
   public record Row(
-      String label, String when, String typed, String state, String verdict, String advice) {}
+      String id,
+      String label,
+      String when,
+      String typed,
+      String state,
+      String verdict,
+      String advice) {}
 
   /** What a release adds. */
   public record Result(

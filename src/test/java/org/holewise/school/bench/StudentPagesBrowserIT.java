@@ -127,6 +127,23 @@ class StudentPagesBrowserIT extends StudentBrowser {
   }
 
   @Test
+  void showNetsAndPointsOfReadingsOnTheBoardThatWasHandedIn() {
+    sceneOf(bench);
+    var page = comeIn(page(PHONE, ColorScheme.LIGHT), lesson.wren);
+    page.navigate(school.at(handsInADarkMoon()).toString());
+    var lead = page.locator(".board-scroll:visible .reach[aria-label$='D1 a']");
+    lead.click();
+    assertThat(lead).hasAttribute("aria-pressed", "true");
+    assertThat(page.locator(".schematic .net.marked")).hasCount(1);
+    assertThat(page.locator(".board-says")).containsText("D1 a");
+    page.locator(".readouts .where-probes button").first().press("Enter");
+    assertThat(page.locator(".schematic .probing.shown .red")).isVisible();
+    assertThat(page.locator(".board-scroll:visible .probing .red")).hasCount(1);
+    assertThat(page.locator(".board-scroll:visible .probing .black")).hasCount(1);
+    isForAll(page, "attempt-chosen");
+  }
+
+  @Test
   void haveOnePrimaryActThatIsTheNextThingToDo() {
     lesson = new Lesson(school, HintStep.PLACE, true);
     sceneOf(lesson.at(1, lesson.wren));

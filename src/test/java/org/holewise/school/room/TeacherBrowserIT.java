@@ -108,6 +108,7 @@ class TeacherBrowserIT extends Browser {
     assertThat(page.locator("h1")).hasText("Bench " + LOST_BENCH);
     assertThat(page.locator("[aria-current=true]").last()).containsText("Hand-in 3");
     looksRight(page, "bench-handed-in");
+    choosesANetOnTheBoard(page);
     page.getByLabel("What you saw").fill("x".repeat(1001));
     primary(page).click();
     assertThat(page.locator("#seen-wrong")).containsText("at most 1000 characters");
@@ -117,6 +118,19 @@ class TeacherBrowserIT extends Browser {
     primary(page).click();
     assertThat(page.getByRole(AriaRole.STATUS)).containsText("Your look is noted");
     assertThat(page.locator("#visits + .history")).containsText("one column off");
+  }
+
+  private static void choosesANetOnTheBoard(Page page) {
+    var lead = page.locator(".board-scroll:visible .reach[aria-label$='R1 1']");
+    lead.press("Enter");
+    assertThat(lead).hasAttribute("aria-pressed", "true");
+    assertThat(page.locator(".schematic .net.marked")).hasCount(1);
+    page.locator("summary", new Page.LocatorOptions().setHasText("Readings")).click();
+    page.locator(".readouts .where-probes button").first().press("Enter");
+    assertThat(page.locator(".board-scroll:visible .probing > *")).not().hasCount(0);
+    looksRight(page, "bench-chosen");
+    lead.press("Enter");
+    assertThat(page.locator(".marked")).hasCount(0);
   }
 
   private static void overrules(Page page) {

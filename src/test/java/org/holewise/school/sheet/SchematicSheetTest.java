@@ -65,7 +65,7 @@ class SchematicSheetTest {
     Exercise exercise = Shipped.exercise(slug);
     var picture = IEC.of(exercise).picture().orElseThrow();
     assertThat(picture.probings())
-        .extracting(Probing::reading)
+        .extracting(SchematicPicture.ProbingShape::reading)
         .containsExactlyElementsOf(
             exercise.readings().stream()
                 .filter(reading -> !reading.measure().points().isEmpty())
@@ -103,6 +103,18 @@ class SchematicSheetTest {
   }
 
   @Test
+  void aReadingHasItsPointsForTheBoardThoughNothingCanBeDrawn() {
+    var exercise = Shipped.exercise("stage-cue");
+    var sheet =
+        SchematicSheet.of(exercise, new Undrawable(Why.UNCLEAN, List.of("R1"), List.of("base")));
+    assertThat(sheet.probings().get(0).reading()).isEqualTo("supply");
+    assertThat(sheet.probings().get(0).touches())
+        .extracting(touch -> touch.lead() + " " + touch.letter() + " " + touch.pin())
+        .containsExactly("red R B1.+", "black B B1.-");
+    assertThat(sheet.probings()).extracting(Probing::reading).doesNotContain("lamp-on");
+  }
+
+  @Test
   void aVersionIsDrawnOnce() {
     var schematics = new Schematics(SymbolStyle.IEC);
     var exercise = Shipped.exercise("stage-bridge");
@@ -116,12 +128,12 @@ class SchematicSheetTest {
         SchematicSheet.of(exercise, new Undrawable(Why.UNCLEAN, List.of("R1"), List.of("base")));
     String html = Rendered.html("sheet/schematic", "figure", Map.of("schematic", sheet));
     assertThat(html)
-        .doesNotContain("<svg")
+        .doesNotContain("class=\"schematic\"")
         .contains("no clear drawing", "<details class=\"schematic-words\" open");
     String drawn =
         Rendered.html("sheet/schematic", "figure", Map.of("schematic", IEC.of(exercise)));
     assertThat(drawn)
-        .contains("<svg", "<details class=\"schematic-words\">")
+        .contains("class=\"schematic\"", "<details class=\"schematic-words\">")
         .doesNotContain("no clear drawing");
     assertThat(Rendered.words("sheet/schematic", "figure", Map.of("schematic", sheet)))
         .contains(
