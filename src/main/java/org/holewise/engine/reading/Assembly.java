@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.holewise.engine.exercise.Condition;
 import org.holewise.engine.exercise.Exercise;
+import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.exercise.Probe;
+import org.holewise.engine.netlist.DisjointSets;
 import org.holewise.engine.netlist.Netlist;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
@@ -128,15 +130,40 @@ public record Assembly(
         && together().equals(other.together());
   }
 
-  /** The first lead of the net of each lead. */
+  /** The first lead on the metal of each lead. */
   private Map<Pin, Pin> together() {
+    DisjointSets metal = metal();
     Map<Integer, Pin> first = new LinkedHashMap<>();
     Map<Pin, Pin> together = new LinkedHashMap<>();
     for (Pin pin : exercise.pins()) {
-      first.putIfAbsent(netlist.net(pin), pin);
-      together.put(pin, first.getOrDefault(netlist.net(pin), pin));
+      int root = metal.find(netlist.net(pin));
+      first.putIfAbsent(root, pin);
+      together.put(pin, first.getOrDefault(root, pin));
     }
     return together;
+  }
+
+  /** Nets by number, those that twins join in one; which of two twins takes a current is told. */
+  private DisjointSets metal() {
+    var metal = new DisjointSets(netlist.nets().size());
+    for (Part part : exercise.parts()) {
+      for (List<String> twins : part.kind().twins(part.fields())) {
+        int own = netlist.net(part.pin(twins.get(0)));
+        for (String twin : metered(part) ? List.<String>of() : twins) {
+          metal.union(own, netlist.net(part.pin(twin)));
+        }
+      }
+    }
+    return metal;
+  }
+
+  /** Whether the exercise asks for a current into the part. */
+  private boolean metered(Part part) {
+    return exercise.readings().stream()
+        .anyMatch(
+            reading ->
+                reading.measure() instanceof Measure.Amps amps
+                    && amps.pin().ref().equals(part.ref()));
   }
 
   /** A number of a part as it really is (SI), conditions left aside. */

@@ -1,7 +1,9 @@
 package org.holewise.engine.reading;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.holewise.engine.exercise.Condition;
 import org.holewise.engine.exercise.Measure;
@@ -13,8 +15,8 @@ import org.holewise.engine.quantity.Parameter;
  * <p>The band is the expected value and two standard uncertainties either way (JCGM 100, 6.3.3),
  * the worst case the sum of what each parameter's limits do. Both follow from the slopes at the
  * operating point, one transposed solve a reading. Where the circuit bends, each parameter is also
- * put to its limits, one at a time: the bending found there widens band and worst case and never
- * narrows them.
+ * put to its limits, one at a time: the {@link Bending} found there widens band and worst case and
+ * never narrows them.
  */
 final class Bands {
   /** Coverage factor of the band: about 95 %. */
@@ -27,10 +29,14 @@ final class Bands {
   private final Bench bench;
   private final SupplyShift shift;
   private final Uncertainty uncertainty;
-  private final List<Reach> reaches = new ArrayList<>();
+  private final List<Reach> reaches;
 
-  /** How far one parameter may lie below and above where it was put, and its deviation. */
-  private record Reach(double down, double up, double deviation, Bench low, Bench high) {
+  /**
+   * How far one parameter may lie below and above where it was put, and its deviation; the benches
+   * that have it so, and the one that they were moved from.
+   */
+  private record Reach(
+      double down, double up, double deviation, Bench from, Bench low, Bench high) {
     boolean none() {
       return down <= 0 && up <= 0;
     }
@@ -40,23 +46,64 @@ final class Bands {
   private record Span(double down, double up) {}
 
   Bands(Bench nominal, Instrument instrument, Uncertainty uncertainty, SupplyShift shift) {
-    this.instrument = instrument;
-    this.shift = shift;
-    this.uncertainty = uncertainty;
-    bench = shift.supplies().isEmpty() ? nominal : nominal.with(shift.values());
-    List<Parameter> parameters = nominal.parameters();
-    for (int k = 0; k < parameters.size(); k++) {
-      reaches.add(reach(parameters.get(k), k));
+    this(
+        shift.supplies().isEmpty() ? nominal : nominal.with(shift.values()),
+        instrument,
+        uncertainty,
+        shift,
+        new ArrayList<>());
+    for (int k = 0; k < nominal.parameters().size(); k++) {
+      reaches.add(reach(k));
     }
   }
 
-  private Reach reach(Parameter parameter, int k) {
-    double centre = shift.values()[k];
+  private Bands(
+      Bench bench,
+      Instrument instrument,
+      Uncertainty uncertainty,
+      SupplyShift shift,
+      List<Reach> reaches) {
+    this.bench = bench;
+    this.instrument = instrument;
+    this.uncertainty = uncertainty;
+    this.shift = shift;
+    this.reaches = reaches;
+  }
+
+  /**
+   * The same without what measured supplies say. How the circuit bends about numbers that they did
+   * not move is taken from the benches here.
+   */
+  Bands without(Bench nominal) {
+    var none = SupplyShift.none(nominal.parameters());
+    var bands = new Bands(nominal, instrument, uncertainty, none, new ArrayList<>());
+    for (int k = 0; k < reaches.size(); k++) {
+      Reach own = reaches.get(k);
+      bands.reaches.add(
+          told(k)
+              ? bands.reach(k)
+              : new Reach(
+                  own.down(),
+                  own.up(),
+                  none.deviation(uncertainty, k),
+                  own.from(),
+                  own.low(),
+                  own.high()));
+    }
+    return bands;
+  }
+
+  /** Whether a measured supply moved a parameter. */
+  private boolean told(int k) {
+    return shift.values()[k] != bench.parameters().get(k).nominal();
+  }
+
+  private Reach reach(int k) {
+    Parameter parameter = bench.parameters().get(k);
     double deviation = shift.deviation(uncertainty, k);
-    boolean told = centre != parameter.nominal();
-    double down = told ? WORST * deviation : parameter.nominal() - parameter.low();
-    double up = told ? WORST * deviation : parameter.high() - parameter.nominal();
-    return new Reach(down, up, deviation, moved(k, -down), moved(k, up));
+    double down = told(k) ? WORST * deviation : parameter.nominal() - parameter.low();
+    double up = told(k) ? WORST * deviation : parameter.high() - parameter.nominal();
+    return new Reach(down, up, deviation, bench, moved(k, -down), moved(k, up));
   }
 
   private Bench moved(int k, double by) {
@@ -107,6 +154,7 @@ final class Bands {
 
   private Expected around(Forecast forecast, Measure measure, Condition condition) {
     boolean bends = !bench.circuit(condition).linear() || measure.tuned();
+    Map<Bench, Optional<Bending>> bendings = new IdentityHashMap<>();
     double square = COVERAGE * COVERAGE * shift.variance(uncertainty, forecast);
     double below = square;
     double above = square;
@@ -117,16 +165,21 @@ final class Bands {
       if (reach.none()) {
         continue;
       }
-      double slope = forecast.slopes()[k];
-      double low =
-          bends ? change(reach.low(), forecast, measure, condition) : -slope * reach.down();
-      double high = bends ? change(reach.high(), forecast, measure, condition) : slope * reach.up();
-      Span worst = span(low, high, -slope * reach.down(), slope * reach.up());
+      double down = -forecast.slopes()[k] * reach.down();
+      double up = forecast.slopes()[k] * reach.up();
+      Optional<Bending> bending =
+          bends
+              ? bendings.computeIfAbsent(
+                  reach.from(), from -> Bending.about(from, instrument, measure, condition))
+              : Optional.empty();
+      double low = bent(bending, reach.low(), k, -reach.down());
+      double high = bent(bending, reach.high(), k, reach.up());
+      Span worst = span(down + low, up + high, down, up);
       worstDown += worst.down();
       worstUp += worst.up();
       if (bends) {
-        double plain = COVERAGE * slope * reach.deviation();
-        Span likely = likely(reach, slope, low, high);
+        double plain = COVERAGE * forecast.slopes()[k] * reach.deviation();
+        Span likely = likely(reach, forecast.slopes()[k], low, high);
         below += Math.max(0, likely.down() * likely.down() - plain * plain);
         above += Math.max(0, likely.up() * likely.up() - plain * plain);
       }
@@ -142,25 +195,20 @@ final class Bands {
         forecast.own());
   }
 
-  /** What the reading does when one parameter goes to a limit. */
-  private double change(Bench moved, Forecast centre, Measure measure, Condition condition) {
-    return instrument
-        .read(moved, measure, condition)
-        .map(forecast -> forecast.value() - centre.value())
-        .filter(Double::isFinite)
-        .orElse(0.0);
+  private static double bent(Optional<Bending> bending, Bench moved, int k, double by) {
+    return bending.filter(bends -> by != 0).map(bends -> bends.of(moved, k, by)).orElse(0.0);
   }
 
-  /** Two deviations of one parameter, the bending found at its limits included. */
+  /** Two deviations of one parameter, with the bending found at its limits. */
   private static Span likely(Reach reach, double slope, double low, double high) {
     double step = COVERAGE * reach.deviation();
-    double down = -slope * step + bent(low + slope * reach.down(), step, reach.down());
-    double up = slope * step + bent(high - slope * reach.up(), step, reach.up());
-    return span(down, up);
+    return span(
+        -slope * step + nearer(low, step, reach.down()),
+        slope * step + nearer(high, step, reach.up()));
   }
 
   /** Bending grows with the square of the step. */
-  private static double bent(double bending, double step, double reach) {
+  private static double nearer(double bending, double step, double reach) {
     return reach > 0 ? bending * (step / reach) * (step / reach) : 0;
   }
 

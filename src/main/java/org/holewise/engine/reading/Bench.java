@@ -188,22 +188,28 @@ public final class Bench {
     var key = new Key(condition.name(), condition.after());
     State known = states.get(key);
     if (known == null) {
-      Circuit circuit = unsolved(condition);
       known =
-          settled(
-              values.length > 0 ? circuit.at(numbers().in(condition, values)) : circuit, condition);
+          near != null && near.assembly == assembly
+              ? revalued(near.state(condition), condition)
+              : settled(valued(unsolved(condition), condition), condition);
       states.put(key, known);
     }
     return known;
   }
 
+  private Circuit valued(Circuit circuit, Condition condition) {
+    return values.length > 0 ? circuit.at(numbers().in(condition, values)) : circuit;
+  }
+
+  /** That of a bench that differs in values alone, its logic taken to be the same. */
+  private State revalued(State like, Condition condition) {
+    Circuit circuit = valued(like.circuit, condition);
+    return new State(doubt ? circuit.doubted() : circuit, like.settled);
+  }
+
   private State settled(Circuit circuit, Condition condition) {
     if (!circuit.logical()) {
       return new State(doubt ? circuit.doubted() : circuit, Optional.empty());
-    }
-    if (near != null && near.assembly == assembly) {
-      Circuit driven = circuit.drivenAs(near.circuit(condition));
-      return new State(doubt ? driven.doubted() : driven, near.state(condition).settled);
     }
     Settled settled = settle(circuit, condition);
     return new State(settled.circuit(), Optional.of(settled));

@@ -114,7 +114,7 @@ public final class Instrument {
               boolean floating = point.floating(red) || point.floating(black);
               Response open = point.response(red, black);
               if (open.ohms() < stiff * meterOhms || point.circuit().linear()) {
-                return loaded(open, meterOhms, floating);
+                return loaded(open, floating);
               }
               Response under =
                   bench
@@ -126,14 +126,9 @@ public final class Instrument {
             });
   }
 
-  private static Forecast loaded(Response open, double meterOhms, boolean floating) {
-    double share = meterOhms / (meterOhms + open.ohms());
-    double[] slopes = open.slopes().clone();
-    for (int i = 0; i < slopes.length; i++) {
-      slopes[i] *= share;
-    }
-    return new Forecast(
-        Forecast.Sort.AMOUNT, Function.VOLTS, open.value() * share, slopes, floating);
+  private Forecast loaded(Response open, boolean floating) {
+    return new Forecast(Forecast.Sort.AMOUNT, Function.VOLTS, open.value(), open.slopes(), floating)
+        .scaled(meter.voltsShare(open.ohms()));
   }
 
   private Optional<Forecast> amps(Bench bench, Pin written, Condition condition) {
@@ -173,13 +168,18 @@ public final class Instrument {
   }
 
   private Optional<Forecast> seen(Bench bench, String ref, Condition condition) {
-    Pin first = bench.assembly().exercise().part(ref).orElseThrow().pins().get(0);
+    Pin first = looked(bench, ref);
     Optional<Cycle> cycle = bench.cycle(condition, first).filter(this::changes);
     return bench
         .point(condition)
         .map(point -> point.currentResponse(first))
         .map(r -> forecast(Forecast.Sort.LAMP, Function.AMPS, r))
         .map(still -> cycle.map(runs -> running(runs, still)).orElse(still));
+  }
+
+  /** The lead by whose current a part is looked at. */
+  static Pin looked(Bench bench, String ref) {
+    return bench.assembly().exercise().part(ref).orElseThrow().pins().get(0);
   }
 
   /** Whether an eye would call a lamp otherwise at one time and at another. */

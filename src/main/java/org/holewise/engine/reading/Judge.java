@@ -56,9 +56,9 @@ public final class Judge {
   private Map<String, Expected> expected(Assembly assembly) {
     Bench bench = Bench.of(assembly);
     var uncertainty = Uncertainty.of(bench.parameters(), instrument.meter());
-    var alone = new Bands(bench, instrument, uncertainty, SupplyShift.none(bench.parameters()));
     var shift = Supplies.shift(bench, instrument, uncertainty, taken);
     var knowing = new Bands(bench, instrument, uncertainty, shift);
+    Bands alone = knowing.without(bench);
     var all = new LinkedHashMap<String, Expected>();
     for (Reading reading : exercise.readings()) {
       boolean supply = Supplies.measuredBy(reading, exercise, assembly.netlist()).isPresent();

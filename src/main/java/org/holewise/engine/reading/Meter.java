@@ -64,6 +64,12 @@ public record Meter(
     return range(function, magnitude).fullScale() / scale(function).counts();
   }
 
+  /** What a voltmeter leaves of a voltage behind a resistance (Ω), a fraction. */
+  double voltsShare(double ohms) {
+    double own = range(Function.VOLTS, 0).ohms();
+    return own / (own + ohms);
+  }
+
   public boolean overRange(Function function, double magnitude) {
     return Math.abs(magnitude) >= scale(function).top();
   }

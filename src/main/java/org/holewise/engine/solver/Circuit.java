@@ -41,6 +41,9 @@ public final class Circuit {
   private final Parameter[] parameters;
   final double[] values;
 
+  /** Circuits that differ in values alone have one of these in common. */
+  private final Object shape;
+
   /** A part's law and the numbers of its parameters among the circuit's; −1: it has none there. */
   record Mounted(Stamp stamp, int[] slots) {}
 
@@ -57,12 +60,14 @@ public final class Circuit {
     meter = new double[net.length];
     outside = List.of();
     drives = Drives.NONE;
+    shape = new Object();
     parameters = plan.parameters().toArray(Parameter[]::new);
     values = plan.parameters().stream().mapToDouble(Parameter::nominal).toArray();
   }
 
-  private Circuit(Circuit before, List<Edit> outside, Drives drives) {
+  private Circuit(Circuit before, List<Edit> outside, Drives drives, Object shape) {
     this.drives = drives;
+    this.shape = shape;
     plan = before.plan;
     mounted = before.mounted.clone();
     net = before.net.clone();
@@ -90,7 +95,7 @@ public final class Circuit {
   /** The same circuit with changes, made in this order after those it already has. */
   public Circuit with(List<Edit> edits) {
     var added = new ArrayList<>(outside);
-    var changed = new Circuit(this, added, drives);
+    var changed = new Circuit(this, added, drives, new Object());
     edits.forEach(edit -> changed.apply(edit, added));
     return changed;
   }
@@ -104,7 +109,7 @@ public final class Circuit {
     if (values.length != this.values.length) {
       throw new IllegalArgumentException(values.length + " values for " + this.values.length);
     }
-    var changed = new Circuit(this, outside, drives);
+    var changed = new Circuit(this, outside, drives, shape);
     System.arraycopy(values, 0, changed.values, 0, values.length);
     return changed;
   }
@@ -124,11 +129,6 @@ public final class Circuit {
     return false;
   }
 
-  /** The same circuit, its outputs driving as another's do that has the same parts. */
-  public Circuit drivenAs(Circuit other) {
-    return driving(other.drives);
-  }
-
   /** The same circuit, no output driving anything: its supply is off. */
   public Circuit undriven() {
     return drives == Drives.NONE ? this : driving(Drives.NONE);
@@ -145,7 +145,7 @@ public final class Circuit {
   }
 
   Circuit driving(Drives other) {
-    return new Circuit(this, outside, other);
+    return new Circuit(this, outside, other, new Object());
   }
 
   /**
@@ -176,6 +176,11 @@ public final class Circuit {
    */
   public List<Parameter> parameters() {
     return List.of(parameters);
+  }
+
+  /** Whether the two differ in nothing but values. */
+  boolean shapedAs(Circuit other) {
+    return shape == other.shape;
   }
 
   /** Whether the two have the same uncertain numbers, values left aside. */

@@ -142,6 +142,11 @@ final class Nodes {
     }
   }
 
+  /** Gives elements that differ in values alone the same 1 GΩ of floating nets. */
+  void complete(Elements revalued, Elements own) {
+    revalued.resistances.addAll(own.resistances.subList(resistances, own.resistances.size()));
+  }
+
   /** The top of the supply; the reference where it is not connected itself. */
   private int summit(Circuit circuit, Spots spots) {
     int top = circuit.plan.summit().map(pin -> spots.pin(circuit.plan.pin(pin))).orElse(NONE);

@@ -174,6 +174,23 @@ public final class OperatingPoint implements Outcome {
   }
 
   /**
+   * The outcome for a circuit that differs in values alone: it has the same nodes, and what this
+   * one is not refused for that one is not either. Empty where a quick search does not find it.
+   */
+  Optional<Outcome> at(Circuit other) {
+    var revalued = new Elements(other, spots);
+    nodes.complete(revalued, elements);
+    for (int k = 0; k < elements.sources.size(); k++) {
+      Elements.Source own = revalued.sources.get(k);
+      if (own.sign != elements.sources.get(k).sign) {
+        return Optional.empty();
+      }
+      own.limiting = elements.sources.get(k).limiting;
+    }
+    return OperatingPointSolver.quick(other, spots, new Equations(revalued, nodes), x.clone());
+  }
+
+  /**
    * Copies this point into the unknowns of a circuit of the same parts, where places correspond.
    */
   void copyTo(Spots other, Nodes into, Elements ofOther, double[] unknowns) {

@@ -26,7 +26,17 @@ public final class OperatingPointSolver {
    * changed.
    */
   public static Outcome solve(Circuit circuit, OperatingPoint start) {
-    return solve(circuit, Optional.of(start));
+    return circuit.shapedAs(start.circuit())
+        ? start.at(circuit).orElseGet(() -> solve(circuit, Optional.of(start)))
+        : solve(circuit, Optional.of(start));
+  }
+
+  /** A quick search of a circuit that is known to have a solution; empty where it takes more. */
+  static Optional<Outcome> quick(Circuit circuit, Spots spots, Equations equations, double[] x) {
+    var newton = new Newton(equations);
+    return newton.search(x, false, QUICK)
+        ? Optional.of(settled(circuit, spots, newton, x))
+        : Optional.empty();
   }
 
   private static Outcome solve(Circuit circuit, Optional<OperatingPoint> start) {
@@ -47,12 +57,16 @@ public final class OperatingPointSolver {
     start.ifPresent(point -> point.copyTo(spots, nodes, elements, x));
     boolean found = newton.search(x, start.isEmpty(), QUICK);
     if (found || new Continuation(newton).search(x, start.isPresent())) {
-      settle(newton, x);
-      return new OperatingPoint(circuit, spots, newton, x);
+      return settled(circuit, spots, newton, x);
     }
     return elements.feeds.isEmpty()
         ? unsolvable(Unsolvable.Why.NOT_CONVERGED, nodes, spots, new TreeSet<>())
         : unsolvable(Unsolvable.Why.CUT_SET, nodes, spots, cuts.all());
+  }
+
+  private static Outcome settled(Circuit circuit, Spots spots, Newton newton, double[] x) {
+    settle(newton, x);
+    return new OperatingPoint(circuit, spots, newton, x);
   }
 
   /** Where an amplifier's output would not stay, it goes to an end of its range. */
