@@ -17,6 +17,8 @@ import org.holewise.engine.solver.Point;
  * record is a link with a prior of its own besides.
  */
 final class ContactFaults {
+  private static final List<String> KINDS = List.of("open-contact", "poor-contact");
+
   /** A contact above this is open (Ω). */
   private static final double OPEN = 1e9;
 
@@ -38,7 +40,7 @@ final class ContactFaults {
    */
   private record Bad(double ohms, double share, double deviation) {
     String kind() {
-      return ohms >= OPEN ? "open-contact" : "poor-contact";
+      return KINDS.get(ohms >= OPEN ? 0 : 1);
     }
   }
 
@@ -46,17 +48,25 @@ final class ContactFaults {
 
   private ContactFaults() {}
 
-  /** Open contacts leak like the exercise format's 1 GΩ or not at all. */
+  /** Open contacts leak like the exercise format's 1 GΩ or not at all. The worst comes first. */
   private static List<Bad> bad() {
     var bad = new ArrayList<Bad>();
-    bad.add(new Bad(OPEN, 0.35, 0));
     bad.add(new Bad(1e12, 0.15, 0));
+    bad.add(new Bad(OPEN, 0.35, 0));
     double width = StrictMath.log(MOST / LEAST) / PARTS;
-    for (int k = 0; k < PARTS; k++) {
+    for (int k = PARTS - 1; k >= 0; k--) {
       double ohms = LEAST * StrictMath.exp((k + 0.5) * width);
       bad.add(new Bad(ohms, 0.5 / PARTS, WIDE * width * ohms));
     }
     return List.copyOf(bad);
+  }
+
+  /** Whether one of two bad contacts is the other, only not as bad. */
+  static boolean milder(Hypothesis one, Hypothesis other) {
+    return one.place().equals(other.place())
+        && one.family() == other.family()
+        && KINDS.contains(one.kind())
+        && KINDS.contains(other.kind());
   }
 
   static List<Hypothesis> ofLeads(Scene scene) {

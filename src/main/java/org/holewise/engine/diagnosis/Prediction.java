@@ -61,7 +61,7 @@ final class Prediction {
     this.told = told;
     this.instrument = told.instrument;
     this.observations = observations;
-    this.uncertainty = uncertainty(told.bench.parameters(), hypothesis, instrument.meter());
+    this.uncertainty = uncertainty(told.parameters(), hypothesis, instrument.meter());
     for (Observation observation : observations) {
       observe(observation);
     }

@@ -3,6 +3,7 @@ package org.holewise.engine.diagnosis;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.holewise.engine.diagnosis.FaultFinder.Weighted;
 import org.holewise.engine.reading.Bench;
 import org.holewise.engine.reading.Instrument;
@@ -46,10 +47,19 @@ final class Weighing {
   }
 
   List<Weighted> weighed(Priors priors) {
+    Optional<Unseen> unseen = Optional.empty();
     for (var weighed : Hypotheses.of(scene, priors)) {
       Hypothesis hypothesis = weighed.fault().orElseGet(() -> Hypothesis.sound(scene.record()));
       boolean asRecorded = weighed.fault().isEmpty() || hypothesis.slip().isPresent();
-      add(hypothesis, asRecorded ? ofBase : forecasts(hypothesis), weighed.prior());
+      unseen = unseen.filter(worse -> ContactFaults.milder(hypothesis, worse.hypothesis()));
+      List<Forecasts> ways =
+          asRecorded
+              ? ofBase
+              : unseen
+                  .map(worse -> List.of(worse.forecasts().on(near(hypothesis))))
+                  .orElseGet(() -> forecasts(hypothesis));
+      unseen = unseen.or(() -> unseen(hypothesis, ways));
+      add(hypothesis, ways, weighed.prior());
     }
     if (badly() && !logical()) {
       addPairs(StrictMath.log(priors.sound()));
@@ -57,10 +67,23 @@ final class Weighing {
     return normalised();
   }
 
+  /** A fault that no reading shows: neither would they show a milder one. */
+  private record Unseen(Hypothesis hypothesis, Forecasts forecasts) {}
+
+  private Optional<Unseen> unseen(Hypothesis hypothesis, List<Forecasts> ways) {
+    return ways.size() == 1
+            && ofBase.size() == 1
+            && ways.get(0).same(ofBase.get(0), scene.observations())
+        ? Optional.of(new Unseen(hypothesis, ways.get(0)))
+        : Optional.empty();
+  }
+
+  private Bench near(Hypothesis hypothesis) {
+    return Bench.near(base, hypothesis.assembly());
+  }
+
   private List<Forecasts> forecasts(Hypothesis hypothesis) {
-    return ways(Bench.near(base, hypothesis.assembly())).stream()
-        .map(way -> new Forecasts(way, instrument))
-        .toList();
+    return ways(near(hypothesis)).stream().map(way -> new Forecasts(way, instrument)).toList();
   }
 
   /** A bench, and what it may as well be where something on it is anybody's guess. */

@@ -47,7 +47,7 @@ public final class LogicSolver {
   public static Settled settle(Circuit circuit, Optional<Pin> clock, int pulses, Settled like) {
     Trace trace = like.way().trace;
     if (!trace.holds(circuit, clock)) {
-      return clock.isPresent() ? settle(circuit, clock.get(), pulses) : settle(circuit);
+      return new LogicSolver(circuit, Rhythm.same(trace.rhythm(), circuit)).settled(clock, pulses);
     }
     Drives drives = trace.samples().get(0).state().drives();
     Circuit driven = circuit.driving(drives.holding(like.circuit().drives.holds()));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.holewise.engine.part.Level;
 
 /**
@@ -29,6 +30,9 @@ final class Relaxation {
 
   /** How closely a voltage must come again to be the same (share of the supply). */
   private static final double AGAIN = 1e-6;
+
+  /** How closely currents and voltages agree that are the same (share of them). */
+  private static final double SAME = 1e-9;
 
   private final Circuit circuit;
   private final int part;
@@ -60,7 +64,49 @@ final class Relaxation {
   static Relaxation like(Circuit circuit, Rhythm known) {
     var relaxation = new Relaxation(circuit, known.hold().part(), known.hold().capacitor());
     relaxation.state = known.rest().copy();
+    relaxation.near = Optional.of(known.course().near());
+    relaxation.swinging = known.part();
     return relaxation;
+  }
+
+  /** Whether it goes the way that is known: everywhere looked at, all that decides is the same. */
+  boolean goes(Rhythm.Course known) {
+    for (int k = 0; k < known.turns().size(); k++) {
+      Rhythm.Beat turn = known.turns().get(k);
+      state = turn.state().copy();
+      if (!settle(turn.from(), false)
+          || !Arrays.equals(state.outputs()[swinging], turn.state().outputs()[swinging])
+          || !same(sights(turn), known.sights().get(k))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean same(double[] one, double[] other) {
+    boolean same = one.length == other.length && one.length > 0;
+    for (int k = 0; same && k < one.length; k++) {
+      same = Math.abs(one[k] - other[k]) <= SAME * Math.abs(other[k]);
+    }
+    return same;
+  }
+
+  /**
+   * How fast the capacitor is charged and what the logic at it sees; nothing where there is no
+   * solution.
+   */
+  private double[] sights(Rhythm.Beat turn) {
+    return DoubleStream.of(turn.from(), (turn.from() + turn.to()) / 2, turn.to())
+        .mapToObj(this::point)
+        .flatMapToDouble(point -> point.stream().flatMapToDouble(this::sights))
+        .toArray();
+  }
+
+  private DoubleStream sights(OperatingPoint point) {
+    LogicSenses senses = LogicSenses.of(point.circuit(), point);
+    return DoubleStream.concat(
+        DoubleStream.of(point.charging() / farads, senses.supply()[swinging]),
+        Arrays.stream(senses.volts()[swinging]));
   }
 
   /** From empty, as the supply comes on. */
@@ -302,6 +348,12 @@ final class Relaxation {
 
   /** Begins with the beat on which the clock is low, as a settled circuit shows it. */
   private Rhythm rhythm(List<Rhythm.Beat> turns) {
+    var sights = new ArrayList<double[]>();
+    for (Rhythm.Beat turn : turns) {
+      state = turn.state().copy();
+      sights.add(sights(turn));
+    }
+    var course = new Rhythm.Course(List.copyOf(turns), sights, near.orElseThrow());
     int output = swings(turns);
     List<Rhythm.Beat> beats = merged(turns, output);
     int first = 0;
@@ -314,7 +366,7 @@ final class Relaxation {
     turned.addAll(beats.subList(0, first));
     Rhythm.Beat rest = turned.get(0);
     var hold = new Drives.Hold(part, capacitor, (rest.from() + rest.to()) / 2);
-    return new Rhythm(swinging, output, List.copyOf(turned), rest.state(), hold);
+    return new Rhythm(swinging, output, List.copyOf(turned), rest.state(), hold, course);
   }
 
   /** Turns between which the clock stays as it is are one beat. */

@@ -13,11 +13,22 @@ import org.holewise.engine.part.Pin;
  * @param beats from one turn to the next, through one period
  * @param rest the state of its logic on the first beat, as it starts a settled circuit
  * @param hold where the capacitor is held meanwhile
+ * @param course by what another circuit is told to have the same rhythm
  */
-record Rhythm(int part, int output, List<Beat> beats, LogicState rest, Drives.Hold hold) {
+record Rhythm(
+    int part, int output, List<Beat> beats, LogicState rest, Drives.Hold hold, Course course) {
 
   /** How long one stretch lasts (s), and what the logic looks like through it. */
   record Beat(double seconds, LogicState state, double from, double to) {}
+
+  /**
+   * What a circuit shows on its way through one period.
+   *
+   * @param turns from one change of the logic to the next
+   * @param sights by turn: what {@link Relaxation} sees at its ends and in its middle
+   * @param near a point on the way
+   */
+  record Course(List<Beat> turns, List<double[]> sights, OperatingPoint near) {}
 
   double period() {
     return beats.stream().mapToDouble(Beat::seconds).sum();
@@ -39,10 +50,21 @@ record Rhythm(int part, int output, List<Beat> beats, LogicState rest, Drives.Ho
     return Optional.empty();
   }
 
+  /** The same rhythm where a circuit goes the way that is known of another; else any it makes. */
+  static Optional<Rhythm> same(Optional<Rhythm> other, Circuit circuit) {
+    return other
+        .filter(known -> Relaxation.like(circuit, known).goes(known.course()))
+        .or(() -> of(circuit));
+  }
+
   /** That of a circuit which hardly differs from one with this rhythm; else any that it makes. */
   static Optional<Rhythm> like(Optional<Rhythm> other, Circuit circuit) {
     return other
-        .flatMap(known -> Relaxation.like(circuit, known).again(known.beats().get(0).from()))
+        .filter(known -> Relaxation.like(circuit, known).goes(known.course()))
+        .or(
+            () ->
+                other.flatMap(
+                    known -> Relaxation.like(circuit, known).again(known.beats().get(0).from())))
         .or(() -> of(circuit));
   }
 
