@@ -56,7 +56,7 @@ final class Weighing {
           asRecorded
               ? ofBase
               : unseen
-                  .map(worse -> List.of(worse.forecasts().on(near(hypothesis))))
+                  .map(worse -> worse.on(near(hypothesis)))
                   .orElseGet(() -> forecasts(hypothesis));
       unseen = unseen.or(() -> unseen(hypothesis, ways));
       add(hypothesis, ways, weighed.prior());
@@ -68,14 +68,19 @@ final class Weighing {
   }
 
   /** A fault that no reading shows: neither would they show a milder one. */
-  private record Unseen(Hypothesis hypothesis, Forecasts forecasts) {}
+  private record Unseen(Hypothesis hypothesis, List<Forecasts> ways) {
+    List<Forecasts> on(Bench milder) {
+      Forecasts first = ways.get(0).on(milder);
+      return ways.size() == 1 ? List.of(first) : List.of(first, ways.get(1).on(milder.doubted()));
+    }
+  }
 
   private Optional<Unseen> unseen(Hypothesis hypothesis, List<Forecasts> ways) {
-    return ways.size() == 1
-            && ofBase.size() == 1
-            && ways.get(0).same(ofBase.get(0), scene.observations())
-        ? Optional.of(new Unseen(hypothesis, ways.get(0)))
-        : Optional.empty();
+    boolean same = ways.size() == ofBase.size();
+    for (int k = 0; same && k < ways.size(); k++) {
+      same = ways.get(k).same(ofBase.get(k), scene.observations());
+    }
+    return same ? Optional.of(new Unseen(hypothesis, ways)) : Optional.empty();
   }
 
   private Bench near(Hypothesis hypothesis) {

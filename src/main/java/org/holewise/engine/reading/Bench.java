@@ -106,7 +106,7 @@ public final class Bench {
   /** The same with all that is anybody's guess high instead of low. */
   public Bench doubted() {
     var other = new Bench(assembly, this, values, true);
-    other.numbers = numbers();
+    other.numbers = numbers;
     return other;
   }
 

@@ -41,7 +41,7 @@ public final class Circuit {
   private final Parameter[] parameters;
   final double[] values;
 
-  /** Circuits that differ in values alone have one of these in common. */
+  /** Circuits that differ in values and in what logic drives alone have one of these in common. */
   private final Object shape;
 
   /** A part's law and the numbers of its parameters among the circuit's; −1: it has none there. */
@@ -129,6 +129,36 @@ public final class Circuit {
     return false;
   }
 
+  /** By part and output of its logic: whether anything else touches the output's net or pin. */
+  boolean[][] loaded() {
+    int[] leads = new int[Arrays.stream(net).max().orElse(0) + 1];
+    for (int own : net) {
+      leads[own]++;
+    }
+    boolean[][] loaded = new boolean[mounted.length][0];
+    for (int part = 0; part < mounted.length; part++) {
+      for (Stamp.Gates gates : mounted[part].stamp.gates) {
+        loaded[part] = new boolean[gates.outputs().size()];
+        for (int k = 0; k < loaded[part].length; k++) {
+          int pin = plan.firstPin()[part] + gates.outputs().get(k).pin();
+          loaded[part][k] = leads[net[pin]] > 1 || touched(pin);
+        }
+      }
+    }
+    return loaded;
+  }
+
+  /** Whether an edit leads to a pin or its net. */
+  private boolean touched(int pin) {
+    return outside.stream()
+        .flatMap(Edit::ends)
+        .anyMatch(
+            end ->
+                end instanceof Point.AtPin at
+                    ? plan.pin(at.pin()) == pin
+                    : ((Point.AtNet) end).net() == net[pin]);
+  }
+
   /** The same circuit, no output driving anything: its supply is off. */
   public Circuit undriven() {
     return drives == Drives.NONE ? this : driving(Drives.NONE);
@@ -145,7 +175,7 @@ public final class Circuit {
   }
 
   Circuit driving(Drives other) {
-    return new Circuit(this, outside, other, new Object());
+    return new Circuit(this, outside, other, shape);
   }
 
   /**
@@ -178,9 +208,9 @@ public final class Circuit {
     return List.of(parameters);
   }
 
-  /** Whether the two differ in nothing but values. */
+  /** Whether the two differ in nothing but values and at what voltage capacitors are held. */
   boolean shapedAs(Circuit other) {
-    return shape == other.shape;
+    return shape == other.shape && drives.shapedAs(other.drives);
   }
 
   /** Whether the two have the same uncertain numbers, values left aside. */

@@ -35,15 +35,18 @@ final class CycleRun {
     }
     Set<Object> seen = new HashSet<>();
     while (seen.size() < MOST_PULSES && seen.add(solver.state().key())) {
-      Optional<OperatingPoint> up = pulses.get().half(true);
-      Optional<OperatingPoint> down = up.flatMap(point -> pulses.get().half(false));
-      if (down.isEmpty()) {
+      if (!half(pulses.get(), true, number) || !half(pulses.get(), false, number)) {
         return Optional.empty();
       }
-      high.add(number.applyAsDouble(up.orElseThrow()));
-      low.add(number.applyAsDouble(down.orElseThrow()));
     }
     return Optional.of(cycle());
+  }
+
+  private boolean half(
+      LogicSolver.Pulses pulses, boolean up, ToDoubleFunction<OperatingPoint> number) {
+    Optional<OperatingPoint> point = pulses.half(up) ? pulses.point(up) : Optional.empty();
+    point.ifPresent(at -> (up ? high : low).add(number.applyAsDouble(at)));
+    return point.isPresent();
   }
 
   private Cycle cycle() {

@@ -1,5 +1,6 @@
 package org.holewise.engine.solver;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,34 @@ record Drives(List<List<Level>> levels, boolean doubt, List<Hold> holds) {
       case UNDEFINED -> Optional.of(doubt);
       case OPEN -> Optional.empty();
     };
+  }
+
+  /** The same without outputs that nothing hangs on. */
+  Drives where(boolean[][] loaded) {
+    var felt = new ArrayList<List<Level>>();
+    for (int part = 0; part < levels.size(); part++) {
+      List<Level> own = new ArrayList<>(levels.get(part));
+      for (int output = 0; output < own.size(); output++) {
+        own.set(output, loaded[part][output] ? own.get(output) : Level.OPEN);
+      }
+      felt.add(List.copyOf(own));
+    }
+    return new Drives(List.copyOf(felt), doubt, holds);
+  }
+
+  /** Whether the two differ in nothing but the voltages of what is held. */
+  boolean shapedAs(Drives other) {
+    boolean same =
+        this == other
+            || doubt == other.doubt
+                && holds.size() == other.holds.size()
+                && levels.equals(other.levels);
+    for (int k = 0; same && k < holds.size(); k++) {
+      same =
+          holds.get(k).part() == other.holds.get(k).part()
+              && holds.get(k).capacitor() == other.holds.get(k).capacitor();
+    }
+    return same;
   }
 
   boolean undefined() {

@@ -1,10 +1,22 @@
 package org.holewise.engine.solver;
 
+import java.util.stream.Stream;
 import org.holewise.engine.part.Part;
 import org.holewise.engine.part.Pin;
 
 /** A change of a circuit. A fault, a meter, a repair: each is at most two of these. */
 public sealed interface Edit {
+
+  /** The points that it leads to besides leads. */
+  default Stream<Point> ends() {
+    if (this instanceof Across across) {
+      return Stream.of(across.one, across.other);
+    }
+    if (this instanceof Feed feed) {
+      return Stream.of(feed.into, feed.from);
+    }
+    return this instanceof Source source ? Stream.of(source.plus, source.minus) : Stream.empty();
+  }
 
   /**
    * A resistance between a lead and its strip (Ω); the lead's bare metal becomes a node of its own.

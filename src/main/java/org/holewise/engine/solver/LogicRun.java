@@ -19,7 +19,7 @@ import org.holewise.engine.part.Logic;
  * voltage against the thresholds of its part, and lets every part take one step at once (a unit of
  * delay for all, as in Ulrich 1969, Communications of the ACM 12(2)). Undefined outputs are solved
  * high and low; an input is defined where both agree. Voltages depend on nothing but what outputs
- * drive, so that each such pattern is solved once.
+ * drive that something hangs on, so that each such pattern is solved once.
  *
  * <p>Invariant: a state that comes again never ends; that is an oscillation, and the outputs that
  * differ on the way are those that swing.
@@ -31,6 +31,10 @@ final class LogicRun {
   private static final int MOST_KEPT = 20_000;
 
   private final Circuit circuit;
+
+  /** By part and output: whether anything hangs on it, so that it matters what it drives. */
+  private final boolean[][] loaded;
+
   private final Map<Drives, Optional<LogicSenses>> known = new HashMap<>();
   private Optional<OperatingPoint> near;
   LogicState state;
@@ -39,6 +43,7 @@ final class LogicRun {
     this.circuit = circuit;
     this.state = state;
     this.near = near;
+    loaded = circuit.loaded();
   }
 
   Optional<OperatingPoint> near() {
@@ -98,7 +103,7 @@ final class LogicRun {
 
   /** The state one step later; empty where the circuit has no solution. */
   private Optional<LogicState> next(boolean fresh) {
-    Drives drives = state.drives();
+    Drives drives = state.drives().where(loaded);
     Optional<LogicSenses> low = senses(drives);
     Optional<LogicSenses> high = drives.undefined() ? senses(drives.doubting(true)) : low;
     if (low.isEmpty() || high.isEmpty()) {
@@ -164,6 +169,11 @@ final class LogicRun {
       known.put(drives, found);
     }
     return found;
+  }
+
+  /** Whether an output that something hangs on is undefined. */
+  boolean undefined() {
+    return state.drives().where(loaded).undefined();
   }
 
   /** Whether the state as it is is one of rest. */

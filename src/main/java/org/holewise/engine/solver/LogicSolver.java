@@ -121,7 +121,7 @@ public final class LogicSolver {
     }
     var then = run.settle(false);
     swings.addAll(then.swings());
-    if (then.settled() && run.state.drives().undefined()) {
+    if (then.settled() && run.undefined()) {
       swings.addAll(hidden());
     }
     return true;
@@ -142,7 +142,7 @@ public final class LogicSolver {
     Map<Object, Integer> seen = new HashMap<>();
     int left = pulses;
     while (left > 0) {
-      if (wire.get().half(first).isEmpty() || wire.get().half(!first).isEmpty()) {
+      if (!wire.get().half(first) || !wire.get().half(!first)) {
         return;
       }
       left--;
@@ -176,8 +176,8 @@ public final class LogicSolver {
       return restsHigh;
     }
 
-    /** One half of a pulse, from the state as it is; empty where it does not come to rest. */
-    Optional<OperatingPoint> half(boolean high) {
+    /** One half of a pulse, from the state as it is; whether it comes to rest. */
+    boolean half(boolean high) {
       LogicRun held = high ? up : down;
       held.state = run.state;
       var result = held.settle(false);
@@ -186,7 +186,12 @@ public final class LogicSolver {
         run.state = held.state;
         way.add(new Trace.Sample(Optional.of(high), held.state));
       }
-      return result.settled() ? held.now().map(LogicSenses::point) : Optional.empty();
+      return result.settled();
+    }
+
+    /** Voltages and currents in one half of the pulse. */
+    Optional<OperatingPoint> point(boolean high) {
+      return (high ? up : down).now().map(LogicSenses::point);
     }
   }
 

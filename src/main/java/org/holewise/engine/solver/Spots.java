@@ -25,21 +25,8 @@ final class Spots {
     for (int net : circuit.net) {
       addFresh(net);
     }
-    circuit.outside.forEach(this::addFresh);
+    circuit.outside.stream().flatMap(Edit::ends).forEach(this::addFresh);
     count = firstInner[parts] + fresh.size();
-  }
-
-  private void addFresh(Edit edit) {
-    if (edit instanceof Edit.Across a) {
-      addFresh(a.one());
-      addFresh(a.other());
-    } else if (edit instanceof Edit.Feed f) {
-      addFresh(f.into());
-      addFresh(f.from());
-    } else if (edit instanceof Edit.Source s) {
-      addFresh(s.plus());
-      addFresh(s.minus());
-    }
   }
 
   private void addFresh(Point point) {
