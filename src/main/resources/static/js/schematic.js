@@ -112,7 +112,19 @@ function redrawn() {
   }
 }
 
+// Says so where a drawing is wider than there is room for.
+function tellMore(figure) {
+  const box = figure.querySelector(".schematic-scroll");
+  const more = figure.querySelector("[data-more]");
+  if (box && more) {
+    new ResizeObserver(() => {
+      more.hidden = box.scrollWidth <= box.clientWidth + 1;
+    }).observe(box);
+  }
+}
+
 figures.forEach((figure) => {
+  tellMore(figure);
   offer(figure, "ref");
   offer(figure, "net");
   figure.querySelectorAll(".schematic").forEach((drawing) => drawing.classList.add("choosable"));

@@ -1,7 +1,9 @@
 package org.holewise.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.holewise.drawing.check.Check;
 import org.holewise.drawing.check.Check.Fault;
@@ -14,13 +16,16 @@ import org.holewise.drawing.place.Placer.Choice;
 import org.holewise.drawing.route.Wiring;
 import org.holewise.drawing.sheet.Area;
 import org.holewise.drawing.sheet.Drawing;
+import org.holewise.drawing.sheet.Drawing.End;
 import org.holewise.drawing.sheet.Drawing.Figure;
+import org.holewise.drawing.sheet.Drawing.Mark;
 import org.holewise.drawing.sheet.Drawing.Text;
 import org.holewise.drawing.sheet.Drawn;
 import org.holewise.drawing.sheet.Drawn.Undrawable;
 import org.holewise.drawing.sheet.Drawn.Why;
 import org.holewise.drawing.sheet.SymbolStyle;
 import org.holewise.drawing.symbol.Inside;
+import org.holewise.drawing.symbol.MarkForms;
 import org.holewise.drawing.symbol.Symbols;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.part.PartValue;
@@ -36,6 +41,15 @@ public final class SchematicDrawing {
   /** Of so many that are clean the best is taken; one without a crossing is enough. */
   private static final int ENOUGH = 3;
 
+  /**
+   * After so much looking for ways the next choice is tried only where none is clean yet. A tangle
+   * takes about half a second by then; what books draw takes a hundredth of it.
+   */
+  private static final long LONG = 500_000;
+
+  /** After so much none is tried any more. */
+  private static final long LONGEST = 3_000_000;
+
   /** Tried in turn. */
   private static final List<Choice> CHOICES =
       List.of(
@@ -49,8 +63,11 @@ public final class SchematicDrawing {
 
   private SchematicDrawing() {}
 
-  /** An attempt: what came out, what is wrong with it, and how good it is (less is better). */
-  private record Attempt(Drawing drawing, List<Fault> faults, double cost) {}
+  /**
+   * An attempt: what came out, what is wrong with it, how good it is (less is better), and how much
+   * was looked at for its wires.
+   */
+  private record Attempt(Drawing drawing, List<Fault> faults, double cost, long looked) {}
 
   public static Drawn of(Exercise exercise, SymbolStyle style) {
     return of(Schematic.of(exercise), style);
@@ -63,9 +80,14 @@ public final class SchematicDrawing {
     Optional<Attempt> best = Optional.empty();
     List<Choice> choices = choices(schematic);
     int sound = 0;
+    long looked = 0;
     for (int i = 0; i < choices.size() && sound < ENOUGH; i++) {
+      if (looked > (sound > 0 ? LONG : LONGEST)) {
+        break;
+      }
       Attempt attempt =
           attempt(schematic, style, Placer.place(schematic, new Symbols(style), choices.get(i)));
+      looked += attempt.looked;
       if (best.isEmpty() || attempt.cost < best.get().cost) {
         best = Optional.of(attempt);
       }
@@ -114,25 +136,23 @@ public final class SchematicDrawing {
     var figures = new ArrayList<Figure>();
     var texts = new ArrayList<Text>(wiring.texts());
     for (Piece piece : layout.pieces()) {
-      figures.add(figure(piece, layout));
+      figures.add(figure(piece, layout, schematic));
       texts.addAll(Inside.texts(piece.form(), piece.turn(), piece.at(), piece.part().ref()));
     }
     var labels = new Labels(figures, wiring.wires(), wiring.dots(), wiring.marks(), texts);
+    Map<End, Mark> open = rings(figures, schematic, labels);
     for (int i = 0; i < figures.size(); i++) {
       Piece piece = layout.pieces().get(i);
       String unit = piece.unit() == 0 ? "" : piece.unit() == 1 ? "A" : "B";
       labels.name(figures.get(i), piece.part().ref() + unit, PartValue.of(piece.part()));
     }
+    open.forEach((end, mark) -> labels.name(mark, end));
+    var marks = new ArrayList<>(wiring.marks());
+    marks.addAll(open.values());
     texts.addAll(labels.texts());
     var raw =
         new Drawing(
-            style,
-            new Area(0, 0, 0, 0),
-            figures,
-            wiring.wires(),
-            wiring.dots(),
-            wiring.marks(),
-            texts);
+            style, new Area(0, 0, 0, 0), figures, wiring.wires(), wiring.dots(), marks, texts);
     Drawing drawing = Framing.framed(raw, MARGIN);
     var faults = new ArrayList<Fault>();
     for (String net : wiring.failed()) {
@@ -140,13 +160,34 @@ public final class SchematicDrawing {
     }
     labels.homeless().forEach(ref -> faults.add(new Fault("no-room", List.of(ref), List.of())));
     faults.addAll(Check.faults(schematic, drawing));
-    return new Attempt(drawing, faults, Score.of(drawing) + 1000.0 * faults.size());
+    return new Attempt(
+        drawing, faults, Score.of(drawing) + 1000.0 * faults.size(), wiring.looked());
   }
 
-  private static Figure figure(Piece piece, Layout layout) {
+  /** By the leads beyond which they stand. */
+  private static Map<End, Mark> rings(List<Figure> figures, Schematic schematic, Labels labels) {
+    Map<End, Mark> rings = new LinkedHashMap<>();
+    for (Figure figure : figures) {
+      for (End end : figure.ends()) {
+        if (open(end, schematic)) {
+          labels.ring(figure, MarkForms.terminal(end), end).ifPresent(mark -> rings.put(end, mark));
+        }
+      }
+    }
+    return rings;
+  }
+
+  private static boolean open(End end, Schematic schematic) {
+    return !end.net().isEmpty() && schematic.lone(end.pin()).isPresent();
+  }
+
+  private static Figure figure(Piece piece, Layout layout, Schematic schematic) {
     var nets = new ArrayList<String>();
     for (int port = 0; port < piece.ports(); port++) {
-      nets.add(piece.net(port) < 0 ? "" : layout.nets().name(piece.net(port)));
+      nets.add(
+          piece.net(port) < 0
+              ? schematic.lone(piece.pin(port)).orElse("")
+              : layout.nets().name(piece.net(port)));
     }
     return piece.form().figure(piece.part(), piece.unit(), piece.at(), piece.turn(), nets);
   }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
@@ -64,6 +65,16 @@ class DrawingLawsTest {
         .forEach(net -> wanted.add(new TreeSet<>(net.pins()).toString()));
     assertThat(wanted).isNotEmpty();
     assertThat(ReadBack.nets(drawn(schematic, style))).isEqualTo(wanted);
+  }
+
+  /** As a book draws an output, or a wiper that only a meter touches. */
+  @ParameterizedTest
+  @EnumSource
+  void aNetOfOnePinEndsInARingWithItsName(SymbolStyle style) throws IOException {
+    var drawing = drawn(ShippedSchematics.all().get("stage-twilight.yaml"), style);
+    var rings = drawing.marks().stream().filter(mark -> mark.kind().equals("terminal")).toList();
+    assertThat(rings).singleElement().extracting(Drawing.Mark::net).isEqualTo("threshold");
+    assertThat(drawing.texts()).extracting(Drawing.Text::text).contains("threshold");
   }
 
   @Test

@@ -1,7 +1,9 @@
 package org.holewise.drawing.check;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.holewise.drawing.circuit.Schematic;
 import org.holewise.drawing.sheet.Area;
@@ -49,6 +51,7 @@ public final class Check {
     WireLaws.judge(drawing, faults);
     JointLaws.judge(drawing, faults);
     theNetlistIsTheSame();
+    openEndsHaveTerminals();
     allIsInTheFrame();
   }
 
@@ -84,6 +87,27 @@ public final class Check {
     }
     if (!wanted.equals(ReadBack.nets(drawing))) {
       faults.add("other-netlist", List.of(), List.of());
+    }
+  }
+
+  /** A net of one pin is a terminal, where its pin is drawn; no other net is. */
+  private void openEndsHaveTerminals() {
+    var open = new TreeMap<Pin, String>();
+    schematic.nets().stream()
+        .filter(net -> net.pins().size() == 1)
+        .forEach(net -> open.put(net.pins().get(0), net.name()));
+    var terminals = new ArrayList<String>();
+    drawing.marks().stream()
+        .filter(mark -> mark.kind().equals("terminal"))
+        .forEach(mark -> terminals.add(mark.net() + mark.at()));
+    for (End end : ends()) {
+      String net = open.get(end.pin());
+      if (net != null && !terminals.remove(net + end.at())) {
+        faults.add("missing-terminal", List.of(end.pin().ref()), List.of(net));
+      }
+    }
+    if (!terminals.isEmpty()) {
+      faults.add("terminal-on-net", List.of(), List.copyOf(terminals));
     }
   }
 

@@ -1,6 +1,7 @@
 package org.holewise.drawing.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -97,6 +98,9 @@ public final class ReadBack {
   private void joinMarks(Drawing drawing, int from) {
     Map<String, Integer> first = new LinkedHashMap<>();
     for (int i = 0; i < drawing.marks().size(); i++) {
+      if (drawing.marks().get(i).kind().equals("terminal")) {
+        continue;
+      }
       Integer other = first.putIfAbsent(says(drawing, drawing.marks().get(i)), from + i);
       if (other != null) {
         join(other, from + i);
@@ -109,9 +113,14 @@ public final class ReadBack {
         + drawing.texts().stream()
             .filter(text -> !text.net().isEmpty())
             .filter(text -> text.extent().meets(mark.body().grown(8)))
+            .min(Comparator.comparingDouble(text -> aside(text, mark)))
             .map(Text::text)
-            .findFirst()
             .orElse("");
+  }
+
+  /** How far a text's middle is from the line on which a symbol stands. */
+  private static double aside(Text text, Mark mark) {
+    return Math.abs(text.extent().x() + text.extent().width() / 2 - mark.at().x());
   }
 
   private int root(int i) {

@@ -56,7 +56,7 @@ final class WireLaws {
         boolean across =
             Lines.level(wire)
                 ? body.meets(area)
-                : mark.kind().equals("ground")
+                : !mark.kind().equals("supply")
                     && new Area(body.x(), body.y() + 1, body.width(), body.height() - 1)
                         .meets(area);
         if (foreign || across) {

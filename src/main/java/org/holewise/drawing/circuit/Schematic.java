@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Net;
@@ -40,6 +41,14 @@ public record Schematic(List<Part> parts, List<Net> nets, Map<String, Seat> seat
       tidy.add(new Net(net.name(), net.pins().stream().filter(free::remove).toList()));
     }
     return List.copyOf(tidy);
+  }
+
+  /** The net that a pin is alone on. */
+  public Optional<String> lone(Pin pin) {
+    return nets.stream()
+        .filter(net -> net.pins().size() == 1 && net.pins().get(0).equals(pin))
+        .map(Net::name)
+        .findFirst();
   }
 
   /** The net that each pin is on. */

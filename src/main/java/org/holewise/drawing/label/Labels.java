@@ -20,7 +20,14 @@ public final class Labels {
   private static final double CLEAR = 2;
   private static final double DOT = 4;
 
+  /** As far apart as two names can be told at a glance. */
+  private static final double APART = 4;
+
+  /** How many of the usual spots are looked at for one that is apart from other names. */
+  private static final int ROOMY = 4;
+
   private final List<Area> taken = new ArrayList<>();
+  private final List<Area> words = new ArrayList<>();
   private final List<Text> texts = new ArrayList<>();
   private final List<String> homeless = new ArrayList<>();
 
@@ -39,7 +46,10 @@ public final class Labels {
       taken.add(new Area(dot.at().x() - DOT, dot.at().y() - DOT, 2 * DOT, 2 * DOT));
     }
     marks.forEach(mark -> taken.add(mark.body().grown(1)));
-    fixed.forEach(text -> taken.add(text.extent()));
+    for (Text text : fixed) {
+      taken.add(text.extent());
+      words.add(text.extent());
+    }
   }
 
   private static Area line(double x1, double y1, double x2, double y2) {
@@ -57,27 +67,65 @@ public final class Labels {
 
   /** Names a figure; {@code value} empty where it has none. */
   public void name(Figure figure, String ref, String value) {
-    Optional<List<Text>> found =
+    List<List<Text>> free =
         new Spots(figure, ref, value)
-            .all().stream().filter(spot -> spot.stream().allMatch(this::free)).findFirst();
+            .all().stream().filter(spot -> spot.stream().allMatch(this::free)).toList();
+    Optional<List<Text>> found =
+        free.stream()
+            .limit(ROOMY)
+            .filter(spot -> spot.stream().allMatch(this::apart))
+            .findFirst()
+            .or(() -> free.stream().findFirst());
     if (found.isEmpty()) {
       homeless.add(figure.ref());
       return;
     }
-    for (Text text : found.get()) {
-      texts.add(text);
-      taken.add(text.extent());
+    found.get().forEach(this::write);
+  }
+
+  private void write(Text text) {
+    texts.add(text);
+    taken.add(text.extent());
+    words.add(text.extent());
+  }
+
+  /** Puts a ring beyond the end of a figure's lead; one without room for it is homeless. */
+  public Optional<Mark> ring(Figure figure, Mark mark, End end) {
+    Area beyond = mark.body().grown(-0.25);
+    if (!free(beyond.moved(CLEAR * outX(end), CLEAR * outY(end)))) {
+      homeless.add(figure.ref());
+      return Optional.empty();
     }
+    taken.add(mark.body().grown(1));
+    return Optional.of(mark);
+  }
+
+  /** Writes a ring's net beside it, where there is room. */
+  public void name(Mark mark, End end) {
+    Terminals.names(mark, outX(end), outY(end)).stream()
+        .filter(this::free)
+        .findFirst()
+        .ifPresent(this::write);
+  }
+
+  private static int outX(End end) {
+    return Integer.signum(end.at().x() - end.root().x());
+  }
+
+  private static int outY(End end) {
+    return Integer.signum(end.at().y() - end.root().y());
+  }
+
+  private boolean apart(Text text) {
+    return words.stream().noneMatch(text.extent().grown(APART)::meets);
   }
 
   private boolean free(Text text) {
-    Area extent = text.extent().grown(0.5);
-    for (Area area : taken) {
-      if (area.meets(extent)) {
-        return false;
-      }
-    }
-    return true;
+    return free(text.extent().grown(0.5));
+  }
+
+  private boolean free(Area extent) {
+    return taken.stream().noneMatch(extent::meets);
   }
 
   /** The spots that come into question for a figure's texts, the best first. */
@@ -166,6 +214,9 @@ public final class Labels {
     private void level() {
       double over = body.y() - 4;
       double under = body.bottom() + 12;
+      if (figure.solid().size() > 1) {
+        besideArrows(figure.solid().get(0), figure.solid().get(1), under);
+      }
       put(cx, over, "middle", cx, under, "middle");
       if (!value.isEmpty()) {
         put(cx, over - LINE, "middle", cx, over, "middle");
@@ -174,6 +225,17 @@ public final class Labels {
         row(cx, under);
       } else {
         put(cx, under, "middle", cx, under, "middle");
+      }
+    }
+
+    /** Beside the arrows that a symbol has over it, which takes less height. */
+    private void besideArrows(Area symbol, Area arrows, double under) {
+      boolean over = arrows.y() < symbol.y();
+      boolean room = arrows.x() > symbol.x() + symbol.right() - arrows.right();
+      if (over && room) {
+        put(arrows.x() - 3, symbol.y() - 4, "end", cx, under, "middle");
+      } else if (over) {
+        put(arrows.right() + 3, symbol.y() - 4, "start", cx, under, "middle");
       }
     }
 

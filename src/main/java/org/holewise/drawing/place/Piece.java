@@ -5,6 +5,7 @@ import org.holewise.drawing.sheet.Point;
 import org.holewise.drawing.symbol.Form;
 import org.holewise.drawing.symbol.Turn;
 import org.holewise.engine.part.Part;
+import org.holewise.engine.part.Pin;
 
 /** One symbol on its way to its place: its form and nets, and where it stands so far. */
 public final class Piece {
@@ -52,6 +53,10 @@ public final class Piece {
   }
 
   /** The net of a port, or none. */
+  public Pin pin(int port) {
+    return part.pin(form.ports().get(port).pin());
+  }
+
   public int net(int port) {
     return nets[port];
   }

@@ -15,7 +15,7 @@ final class Router {
   private static final int MOST_RIPS = 60;
 
   /** States looked at beyond which nothing is taken up any more; some tenths of a second. */
-  private static final long MOST_LOOKED = 2_000_000;
+  private static final long MOST_LOOKED = 1_000_000;
 
   /** Of strands with more ends only one start is tried. */
   private static final int MOST_STARTS = 6;
@@ -40,6 +40,11 @@ final class Router {
   /** Strands without a way. */
   List<Integer> failed() {
     return failed;
+  }
+
+  /** States looked at. */
+  long looked() {
+    return search.looked();
   }
 
   private void run() {

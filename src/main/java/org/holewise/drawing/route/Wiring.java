@@ -18,9 +18,15 @@ import org.holewise.drawing.symbol.Inside;
  * The wires of a layout, with the symbols of nets that are drawn as such.
  *
  * @param failed names of nets for which there was no way
+ * @param looked how much was looked at for them, in steps from one point to the next
  */
 public record Wiring(
-    List<Wire> wires, List<Dot> dots, List<Mark> marks, List<Text> texts, List<String> failed) {
+    List<Wire> wires,
+    List<Dot> dots,
+    List<Mark> marks,
+    List<Text> texts,
+    List<String> failed,
+    long looked) {
   private static final int MARGIN = 90;
   private static final int NEAR_TOLL = 6;
   private static final int LABEL_TOLL = 14;
@@ -134,7 +140,12 @@ public record Wiring(
       router.failed().forEach(i -> failed.add(layout.nets().name(strands.get(i).net())));
       marks.homeless.forEach(net -> failed.add(layout.nets().name(net)));
       return new Wiring(
-          wires(), dots(), List.copyOf(marks.marks), List.copyOf(marks.texts), List.copyOf(failed));
+          wires(),
+          dots(),
+          List.copyOf(marks.marks),
+          List.copyOf(marks.texts),
+          List.copyOf(failed),
+          router.looked());
     }
 
     /** Takes away ends of lines that lead nowhere. */

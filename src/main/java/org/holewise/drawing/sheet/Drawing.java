@@ -9,7 +9,7 @@ import org.holewise.engine.part.Pin;
  * Texts are to be written in the sizes that {@link TextSize} gives. Immutable; the same schematic
  * gives the same drawing on every machine.
  *
- * @param marks symbols that stand for a net: supply or ground; equal marks are joined unseen
+ * @param marks symbols that stand for a net; equal ones of supply or ground are joined unseen
  */
 public record Drawing(
     SymbolStyle style,
@@ -74,10 +74,10 @@ public record Drawing(
   public record Dot(String net, Point at) {}
 
   /**
-   * A supply or ground symbol.
+   * A symbol that stands for a net.
    *
-   * @param kind ground or supply
-   * @param at where its wire ends
+   * @param kind ground, supply, or terminal for a net of one pin
+   * @param at where its wire or lead ends
    */
   public record Mark(String net, String kind, Point at, Area body, List<Stroke> strokes) {
     public Mark {

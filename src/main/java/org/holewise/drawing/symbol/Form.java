@@ -59,12 +59,17 @@ public record Form(
   }
 
   static Form twoEnded(String a, String b, Area body, Consumer<Pen> strokes) {
+    return twoEnded(a, b, body, List.of(body), strokes);
+  }
+
+  static Form twoEnded(String a, String b, Area body, List<Area> solid, Consumer<Pen> strokes) {
     return new Form(
         Manner.TWO_ENDED,
         List.of(
             new Port(a, new Point(-30, 0), new Point((int) body.x(), 0)),
             new Port(b, new Point(30, 0), new Point((int) Math.ceil(body.right()), 0))),
         body,
+        solid,
         List.of(),
         strokes);
   }

@@ -44,6 +44,7 @@ record TwoEnded(SymbolStyle style) {
         "1",
         "2",
         about(15, 20, 6),
+        List.of(about(15, 6, 6), Area.between(-14, -20, 3, -7)),
         pen -> {
           resistance(pen);
           arrow(pen, -13, -20, -6, -9);
@@ -135,6 +136,7 @@ record TwoEnded(SymbolStyle style) {
         "a",
         "k",
         Area.between(-9, -22, 15, 8),
+        List.of(Area.between(-9, -8, 9, 8), Area.between(-2, -22, 15, -8)),
         pen -> {
           junction(pen, 0);
           arrow(pen, -1, -9, 6, -20);

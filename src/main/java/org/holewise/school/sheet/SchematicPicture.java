@@ -21,13 +21,15 @@ import org.holewise.engine.part.Pin;
  * each reading is taken (px). Immutable.
  *
  * @param size small where it fits the narrowest screen, large where it does not fit half a page
+ * @param smallest size of its texts (px)
  */
 public record SchematicPicture(
     Area frame,
     String size,
     List<NetShape> nets,
     List<PartShape> parts,
-    List<ProbingShape> probings) {
+    List<ProbingShape> probings,
+    int smallest) {
 
   /** As much as the narrowest screen (320 px) leaves between the edges of a card. */
   private static final double SMALL = 260;
@@ -39,6 +41,9 @@ public record SchematicPicture(
   private static final double OFF = 5;
 
   private static final double LARGER = 1.2;
+
+  /** The least size of a text that can be read on a phone (px). */
+  private static final double READABLE = 10;
 
   /**
    * A net.
@@ -73,7 +78,8 @@ public record SchematicPicture(
         size(drawing.frame().width()),
         exercise.nets().stream().map(net -> net(net, drawing)).toList(),
         exercise.parts().stream().map(part -> part(part, drawing)).toList(),
-        probings(exercise, drawing));
+        probings(exercise, drawing),
+        drawing.texts().stream().mapToInt(text -> text.style().px()).min().orElse(1));
   }
 
   private static String size(double width) {
@@ -87,6 +93,11 @@ public record SchematicPicture(
 
   public double height() {
     return Math.round(frame.height() * LARGER);
+  }
+
+  /** The width at which its smallest text can still be read; a narrower screen scrolls. */
+  public double least() {
+    return Math.ceil(frame.width() * Math.min(1, READABLE / smallest));
   }
 
   public String viewBox() {

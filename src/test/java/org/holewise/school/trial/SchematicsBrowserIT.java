@@ -206,9 +206,12 @@ class SchematicsBrowserIT extends Browser {
     var box = page.locator(".schematic-scroll");
     assertThat((boolean) box.evaluate("box => box.scrollWidth > box.clientWidth")).isTrue();
     assertFits(page);
+    assertThat(page.getByText("Scroll the drawing sideways")).isVisible();
     box.focus();
     page.keyboard().press("ArrowRight");
     page.waitForFunction("() => document.querySelector('.schematic-scroll').scrollLeft > 0");
+    page.setViewportSize(DESK, page.viewportSize().height);
+    assertThat(page.getByText("Scroll the drawing sideways")).isHidden();
   }
 
   @Test
