@@ -206,12 +206,12 @@ class SchematicsBrowserIT extends Browser {
     var box = page.locator(".schematic-scroll");
     assertThat((boolean) box.evaluate("box => box.scrollWidth > box.clientWidth")).isTrue();
     assertFits(page);
-    assertThat(page.getByText("Scroll the drawing sideways")).isVisible();
+    assertThat(page.locator("[data-more]")).isVisible();
     box.focus();
     page.keyboard().press("ArrowRight");
     page.waitForFunction("() => document.querySelector('.schematic-scroll').scrollLeft > 0");
     page.setViewportSize(DESK, page.viewportSize().height);
-    assertThat(page.getByText("Scroll the drawing sideways")).isHidden();
+    assertThat(page.locator("[data-more]")).isHidden();
   }
 
   @Test
@@ -227,6 +227,7 @@ class SchematicsBrowserIT extends Browser {
     page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
     assertThat(page.locator(".schematic .wire").first()).hasCSS("stroke", "rgb(0, 0, 0)");
     assertThat(page.locator(".schematic .ref").first()).hasCSS("fill", "rgb(0, 0, 0)");
+    assertThat(page.locator(".card").first()).hasCSS("background-color", "rgb(255, 255, 255)");
   }
 
   private Page opened(String slug, int width) {
