@@ -21,15 +21,15 @@ import org.holewise.engine.part.Pin;
  * each reading is taken (px). Immutable.
  *
  * @param size small where it fits the narrowest screen, large where it does not fit half a page
- * @param smallest size of its texts (px)
+ * @param least the width at which its smallest text can still be read; a narrower screen scrolls
  */
 public record SchematicPicture(
     Area frame,
     String size,
+    double least,
     List<NetShape> nets,
     List<PartShape> parts,
-    List<ProbingShape> probings,
-    int smallest) {
+    List<ProbingShape> probings) {
 
   /** As much as the narrowest screen (320 px) leaves between the edges of a card. */
   private static final double SMALL = 260;
@@ -73,17 +73,16 @@ public record SchematicPicture(
   public record Words(String text, String style, String anchor, double x, double y) {}
 
   static SchematicPicture of(Drawing drawing, Exercise exercise) {
+    double width = drawing.frame().width();
+    int smallest = drawing.texts().stream().mapToInt(text -> text.style().px()).min().orElse(1);
+    double least = Math.ceil(width * Math.min(1, READABLE / smallest));
     return new SchematicPicture(
         drawing.frame(),
-        size(drawing.frame().width()),
+        least <= SMALL ? "small" : width <= MEDIUM ? "medium" : "large",
+        least,
         exercise.nets().stream().map(net -> net(net, drawing)).toList(),
         exercise.parts().stream().map(part -> part(part, drawing)).toList(),
-        probings(exercise, drawing),
-        drawing.texts().stream().mapToInt(text -> text.style().px()).min().orElse(1));
-  }
-
-  private static String size(double width) {
-    return width <= SMALL ? "small" : width <= MEDIUM ? "medium" : "large";
+        probings(exercise, drawing));
   }
 
   /** Its width on a screen that has room for it. */
@@ -93,11 +92,6 @@ public record SchematicPicture(
 
   public double height() {
     return Math.round(frame.height() * LARGER);
-  }
-
-  /** The width at which its smallest text can still be read; a narrower screen scrolls. */
-  public double least() {
-    return Math.ceil(frame.width() * Math.min(1, READABLE / smallest));
   }
 
   public String viewBox() {
