@@ -29,6 +29,7 @@ class SitePictureTest {
     isOnTheReadme(DrawnSchematic.FILE, svg);
     standsAlone(svg);
     assertThat(svg).contains("data-ref=\"Q1\"", "data-net=\"base\"", ">2.2 kΩ<");
+    assertThat(svg).containsPattern("\\.schematic \\.probing \\{\\s*display: none;");
   }
 
   private static void isOnTheReadme(Path file, String svg) throws IOException {
