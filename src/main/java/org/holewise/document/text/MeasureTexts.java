@@ -19,10 +19,17 @@ final class MeasureTexts {
 
   /** The condition is named only where there is a choice. */
   String of(NextReading next) {
-    String measure = of(next.measure());
+    String measure = asked(next.measure());
     return exercise.conditions().size() > 1
         ? messages.say("next.when", next.when(), measure)
         : measure;
+  }
+
+  /** A reading that was asked for in the course of finding a fault. */
+  String asked(Measure measure) {
+    String key = "asked." + measure.key();
+    boolean alone = measure instanceof Measure.Ohms ohms && ohms.alone();
+    return messages.has(key) && !alone ? messages.say(key, points(measure)) : of(measure);
   }
 
   String of(Measure measure) {
@@ -32,10 +39,12 @@ final class MeasureTexts {
     if (measure instanceof Measure.Ohms m && m.alone() && m.one() instanceof Probe.AtPin at) {
       return messages.say("next.ohms.alone", at.pin().ref());
     }
+    return messages.say("next." + measure.key(), points(measure));
+  }
+
+  private Object[] points(Measure measure) {
     boolean lead = measure instanceof Measure.Amps;
-    Object[] points =
-        measure.points().stream().map(point -> lead ? lead(point) : point(point)).toArray();
-    return messages.say("next." + measure.key(), points);
+    return measure.points().stream().map(point -> lead ? lead(point) : point(point)).toArray();
   }
 
   private String lead(Probe probe) {

@@ -119,6 +119,11 @@ public final class Texts {
     return measures.of(next);
   }
 
+  /** How to take a reading that was asked for, in the usual condition. */
+  public String asked(Measure measure) {
+    return measures.asked(measure);
+  }
+
   /** How to take a reading, whatever its condition. */
   public String how(Measure measure) {
     return measures.of(measure);

@@ -38,12 +38,12 @@ final class Information {
 
   /**
    * Mutual information of place and outcome (bit), which is the expected fall of entropy over
-   * places. Each hypothesis's outcome is normal; the mixture is integrated at five Gauss–Hermite
-   * nodes of every hypothesis.
+   * places. Each hypothesis's outcome is normal, or beyond the meter's range for certain; the
+   * mixture is integrated at five Gauss–Hermite nodes of every hypothesis.
    *
    * @param probability of each hypothesis, in whatever unit
    * @param place number of each hypothesis's place
-   * @param mean of the outcome by hypothesis
+   * @param mean of the outcome by hypothesis; infinite where it is beyond the range
    * @param variance of the outcome by hypothesis, above zero
    */
   static double gain(double[] probability, int[] place, double[] mean, double[] variance) {
@@ -72,7 +72,21 @@ final class Information {
     return gain / StrictMath.log(2);
   }
 
+  /** Entropy of shares of a total (bit). */
+  static double entropy(double[] shares, double total) {
+    double entropy = 0;
+    for (double share : shares) {
+      if (share > 0) {
+        entropy -= share / total * StrictMath.log(share / total) / StrictMath.log(2);
+      }
+    }
+    return entropy;
+  }
+
   private static double density(double y, double probability, double mean, double variance) {
+    if (Double.isInfinite(y) || Double.isInfinite(mean)) {
+      return y == mean ? probability : 0;
+    }
     double square = (y - mean) * (y - mean) / variance;
     return square < FAR ? probability * StrictMath.exp(-square / 2) / Math.sqrt(variance) : 0;
   }

@@ -277,8 +277,10 @@ final class Prediction {
   /** What a further reading would show, given those already taken; empty where it has no value. */
   Optional<Outlook> outlook(Measure measure, Condition condition) {
     return told.of(measure, condition)
-        .filter(f -> f.shown(instrument.meter()) instanceof Shown.Amount)
-        .map(this::given);
+        .filter(f -> !(f.shown(instrument.meter()) instanceof Shown.Word))
+        .map(
+            f ->
+                f.shown(instrument.meter()) instanceof Shown.OverRange ? Outlook.BEYOND : given(f));
   }
 
   private Outlook given(Forecast forecast) {
@@ -303,7 +305,10 @@ final class Prediction {
   }
 
   /** Mean and variance of a reading not yet taken (SI). */
-  record Outlook(double mean, double variance) {}
+  record Outlook(double mean, double variance) {
+    /** More than the meter shows, either way. */
+    static final Outlook BEYOND = new Outlook(Double.POSITIVE_INFINITY, 1);
+  }
 
   /** How many deviations apart two hypotheses see the same readings, squared. */
   double apart(Prediction other) {

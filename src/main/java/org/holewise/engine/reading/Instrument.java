@@ -30,6 +30,9 @@ public final class Instrument {
   /** Up to this an eye sees a lamp go on and off (Hz; common practice). */
   private static final double SEEN = 25;
 
+  /** Times its greatest voltage that an ohmmeter is taken to give where nothing conducts. */
+  private static final double ROOM = 2;
+
   private final Meter meter;
   private final double stiff;
 
@@ -258,21 +261,47 @@ public final class Instrument {
     return Optional.of(ohms(whole.with(edits), new Point.AtPin(one.pin()), far));
   }
 
+  /**
+   * Where nothing bends one current tells of all ranges. Else they are tried from the smallest on,
+   * unless not even the largest one's current passes: it is the least.
+   */
   private Response ohms(Circuit cold, Point one, Point other) {
     List<Meter.Range> ranges = meter.scale(Function.OHMS).ranges();
+    double top = meter.scale(Function.OHMS).top();
     Response beyond =
         new Response(Double.POSITIVE_INFINITY, 0, new double[cold.parameters().size()]);
-    for (Meter.Range range : ranges) {
-      double amps = meter.ohmsVolts() / range.fullScale();
-      if (!(OperatingPointSolver.solve(cold.with(List.of(new Edit.Feed(one, other, amps))))
-          instanceof OperatingPoint fed)) {
-        return beyond;
-      }
-      Response volts = fed.response(one, other);
-      if (volts.value() / amps < range.fullScale()) {
-        return new Response(volts.value() / amps, 0, scaled(volts.slopes(), 1 / amps));
-      }
+    if (cold.linear()) {
+      return fed(cold, one, other, ranges.get(0)).filter(r -> r.value() < top).orElse(beyond);
     }
-    return beyond;
+    if (fed(cold, one, other, ranges.get(ranges.size() - 1)).isEmpty()) {
+      return beyond;
+    }
+    return ranges.stream()
+        .flatMap(range -> fed(cold, one, other, range).stream())
+        .findFirst()
+        .orElse(beyond);
+  }
+
+  /** Resistance by a range's current; where something bends, empty where that is beyond it. */
+  private Optional<Response> fed(Circuit cold, Point one, Point other, Meter.Range range) {
+    double amps = meter.ohmsVolts() / range.fullScale();
+    var feed = new Edit.Feed(one, other, amps);
+    // A source that gives way has an answer where nothing conducts, and a feed where all does.
+    var source = new Edit.Source(one, other, ROOM * meter.ohmsVolts(), amps);
+    boolean linear = cold.linear();
+    if (!linear
+        && OperatingPointSolver.solve(cold.with(List.of(source))) instanceof OperatingPoint point) {
+      Response volts = point.response(one, other);
+      return volts.value() < meter.ohmsVolts() ? Optional.of(over(volts, amps)) : Optional.empty();
+    }
+    return OperatingPointSolver.solve(cold.with(List.of(feed))) instanceof OperatingPoint point
+        ? Optional.of(point.response(one, other))
+            .filter(volts -> linear || volts.value() < meter.ohmsVolts())
+            .map(volts -> over(volts, amps))
+        : Optional.empty();
+  }
+
+  private static Response over(Response volts, double amps) {
+    return new Response(volts.value() / amps, 0, scaled(volts.slopes(), 1 / amps));
   }
 }

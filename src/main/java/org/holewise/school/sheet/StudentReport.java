@@ -159,7 +159,7 @@ final class StudentReport {
   private Next next(NextReading next) {
     var texts = new Texts(Messages.english(), exercise, record.build(), false);
     boolean usual = next.when().equals(exercise.conditions().get(0).name());
-    String text = usual ? texts.how(next.measure()) : texts.next(next);
+    String text = usual ? texts.asked(next.measure()) : texts.next(next);
     return new Next(text, MarkReport.line(exercise, next));
   }
 

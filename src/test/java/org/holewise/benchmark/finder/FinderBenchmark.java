@@ -27,7 +27,8 @@ import org.holewise.engine.reading.Meters;
 /**
  * Draws builds with faults, marks them, asks for up to two more readings and prints how often the
  * place was named, beside the best possible. Arguments: builds a setup, seed, then names of setups
- * ({@code all} for those of the library too).
+ * ({@code all} for those of the library too; {@code any} to be asked for ohms and amperes besides
+ * volts).
  */
 public final class FinderBenchmark {
   private final int builds;
@@ -38,14 +39,16 @@ public final class FinderBenchmark {
   private final Tally twoFaults = new Tally();
   private final Tally afterOne = new Tally();
   private final Tally afterTwo = new Tally();
-  private final List<Double> gainLessFall = new ArrayList<>();
+  private final Askings askings = new Askings();
+  private final Set<String> ask;
   private long nanos;
   private int marks;
   private final Map<String, Integer> missed = new TreeMap<>();
   private int lost;
 
-  private FinderBenchmark(int builds, Random random, PrintStream out) {
+  private FinderBenchmark(int builds, Set<String> ask, Random random, PrintStream out) {
     this.builds = builds;
+    this.ask = ask;
     this.random = random;
     this.out = out;
   }
@@ -53,15 +56,17 @@ public final class FinderBenchmark {
   public static void main(String[] arguments) {
     int builds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 400;
     long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
-    List<String> names =
-        List.of(arguments).subList(Math.min(2, arguments.length), arguments.length);
+    var names =
+        new ArrayList<>(
+            List.of(arguments).subList(Math.min(2, arguments.length), arguments.length));
+    Set<String> ask = names.remove("any") ? Set.of() : Set.of("volts");
     var setups = new ArrayList<>(Setup.five());
     if (names.contains("all")) {
       setups.addAll(Setup.shipped());
     }
     setups.removeIf(
         setup -> !names.isEmpty() && !names.contains("all") && !names.contains(setup.name()));
-    var whole = new FinderBenchmark(builds, new Random(seed), System.out);
+    var whole = new FinderBenchmark(builds, ask, new Random(seed), System.out);
     setups.forEach(whole::run);
     whole.print();
   }
@@ -142,7 +147,7 @@ public final class FinderBenchmark {
         new BenchRecord(
             exercise.slug(), exercise.meter(), Optional.of(setup.build()), written, extra);
     long start = cpu();
-    Mark mark = Marking.mark(exercise, record, Priors.start(), Set.of("volts"));
+    Mark mark = Marking.mark(exercise, record, Priors.start(), ask);
     nanos += cpu() - start;
     marks++;
     return mark;
@@ -194,21 +199,12 @@ public final class FinderBenchmark {
           Written text = Written.text(answer.get().text());
           extra.add(new Extra("x" + extra.size(), next.get().measure(), when, text));
           Mark more = mark(setup, read, extra);
-          gainLessFall.add(next.get().gain() - entropy(mark) + entropy(more));
+          askings.count(extra.size() - 1, next.get(), mark, more);
           mark = more;
         }
       }
       tally.count(ailment, places(mark, setup));
     }
-  }
-
-  /** Entropy over the places that are listed (bit). */
-  private static double entropy(Mark mark) {
-    return mark.diagnosis().suspects().stream()
-        .mapToDouble(Suspect::probability)
-        .filter(p -> p > 0)
-        .map(p -> -p * Math.log(p) / Math.log(2))
-        .sum();
   }
 
   private void print() {
@@ -223,11 +219,7 @@ public final class FinderBenchmark {
     out.println("  after one asked " + afterOne.line());
     out.println("  after two asked " + afterTwo.line());
     out.println("  two faults      " + twoFaults.line());
-    out.printf(
-        Locale.ROOT,
-        "  gain less fall of entropy: mean %.3f over %d askings (bit)%n",
-        gainLessFall.stream().mapToDouble(x -> x).average().orElse(0),
-        gainLessFall.size());
+    askings.lines().forEach(out::println);
     out.printf(
         Locale.ROOT,
         "  sound builds that lost marks: %d; %.1f ms of a processor a mark over %d marks%n",

@@ -28,6 +28,9 @@ record Truth(Exercise parts, Build build, Map<Pin, Pin> takenFor) {
     if (measure instanceof Measure.Volts volts) {
       return Optional.of(new Measure.Volts(really(volts.red()), really(volts.black())));
     }
+    if (measure instanceof Measure.Ohms ohms && !ohms.alone()) {
+      return Optional.of(new Measure.Ohms(really(ohms.one()), really(ohms.other()), false));
+    }
     if (measure instanceof Measure.Amps amps) {
       return Optional.of(new Measure.Amps(takenFor.getOrDefault(amps.pin(), amps.pin())));
     }

@@ -44,6 +44,9 @@ final class Visit {
       if (!amount()) {
         return word;
       }
+      if (function == Function.OHMS) {
+        return String.format(Locale.ROOT, count < 1 ? "%.1f ohm" : "%.0f ohm", number);
+      }
       boolean milli = function == Function.AMPS ? count < 1e-3 : count < 1e-3 - 1e-12;
       double scale = milli ? 1e3 : 1;
       int places = (int) Math.max(0, Math.ceil(-Math.log10(count * scale) - 1e-9));

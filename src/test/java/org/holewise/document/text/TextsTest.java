@@ -292,9 +292,16 @@ class TextsTest {
 
     @Test
     void cautionsWhereTheSupplyMustBeOffOrTheLoopOpened() {
-      assertThat(next(new Measure.Ohms(LEAD, HOLE, false))).contains("Supply off.");
+      assertThat(next(new Measure.Ohms(LEAD, HOLE, false)))
+          .contains("Power off, and take one lead of each supply out of the board.")
+          .contains("red on the bare metal of R1's lead in b17, black on a stub of wire in e17");
       assertThat(next(new Measure.Joined(LEAD, HOLE))).contains("Supply off.");
-      assertThat(next(new Measure.Amps(new Pin("R1", "2")))).contains("Power off.");
+      assertThat(next(new Measure.Amps(new Pin("R1", "2"))))
+          .contains("Power off. ")
+          .contains("the meter’s socket for mA")
+          .contains("Pull out R1's lead in b17, ")
+          .contains("never across anything")
+          .endsWith("the red lead into the socket for volts.");
       var other = Probe.at(new Pin("R1", "1"));
       assertThat(next(new Measure.Ohms(LEAD, other, true)))
           .contains("Supply off. Take R1 out of the board");
