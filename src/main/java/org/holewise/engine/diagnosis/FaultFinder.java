@@ -22,6 +22,9 @@ public final class FaultFinder {
   /** Squared deviations within which two hypotheses see the same. */
   private static final double ALIKE = 1;
 
+  /** Within this two places are equally likely, however their sums were rounded. */
+  private static final double EQUAL = 1e-12;
+
   /** A kind with less than this part of its place's probability is not said. */
   private static final double WORTH_SAYING = 1e-3;
 
@@ -76,7 +79,9 @@ public final class FaultFinder {
           double sum = members.stream().mapToDouble(one -> one.places() * one.probability()).sum();
           groups.add(new Group(place, members, sum));
         });
-    groups.sort(Comparator.comparingDouble(Group::probability).reversed());
+    groups.sort(
+        Comparator.comparingDouble((Group group) -> Math.rint(group.probability() / EQUAL))
+            .reversed());
     return groups;
   }
 

@@ -8,11 +8,20 @@ import org.holewise.engine.reading.Assembly;
 
 /** Sources that are off, low, or connected the wrong way round. */
 final class SupplyFaults {
-  /** A low supply lies between 45 and 95 % of what it should be: middles of four equal parts. */
-  private static final double[] LOW = {0.5125, 0.6375, 0.7625, 0.8875};
+  /**
+   * A low supply lies anywhere between the first and the last of these shares of what it should be,
+   * and is taken by pieces. The last ones are narrow: a wide one's tail takes a sound supply that
+   * is a little down for a low one.
+   */
+  private static final double[] LOW = {
+    0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85, 0.89, 0.92, 0.935, 0.945, 0.95
+  };
 
-  /** Deviation inside one of the parts: a width of an eighth, uniform. */
-  private static final double INSIDE = 0.125 / Math.sqrt(12);
+  /** Deviation inside a piece, by its width: so the pieces together are level, without gaps. */
+  private static final double INSIDE = 0.5;
+
+  /** How likely a whole low supply is beside one of the limits below. */
+  private static final double WHOLE = 4;
 
   /** What a current limit is left at (A; common practice), and how likely beside a low supply. */
   private static final double[] LIMITS = {1e-3, 5e-3, 10e-3};
@@ -24,7 +33,7 @@ final class SupplyFaults {
   static List<Hypothesis> off(Scene scene) {
     var all = new ArrayList<Hypothesis>();
     for (Part source : sources(scene)) {
-      all.add(supply(scene, source, Family.SUPPLY_OFF, "supply-off", 0));
+      all.add(supply(scene, source, Family.SUPPLY_OFF, "supply-off", 1, 0));
     }
     return all;
   }
@@ -32,10 +41,13 @@ final class SupplyFaults {
   static List<Hypothesis> low(Scene scene) {
     var all = new ArrayList<Hypothesis>();
     for (Part source : sources(scene)) {
-      for (double factor : LOW) {
+      for (int piece = 0; piece + 1 < LOW.length; piece++) {
+        double factor = (LOW[piece] + LOW[piece + 1]) / 2;
+        double width = LOW[piece + 1] - LOW[piece];
+        double share = WHOLE * width / (LOW[LOW.length - 1] - LOW[0]);
         all.add(
-            supply(scene, source, Family.SUPPLY_LOW, "supply-low", factor)
-                .vague(source.ref() + ".volts", INSIDE / factor, 0));
+            supply(scene, source, Family.SUPPLY_LOW, "supply-low", share, factor)
+                .vague(source.ref() + ".volts", INSIDE * width / factor, 0));
       }
     }
     return all;
@@ -44,7 +56,7 @@ final class SupplyFaults {
   static List<Hypothesis> reversed(Scene scene) {
     var all = new ArrayList<Hypothesis>();
     for (Part source : sources(scene)) {
-      all.add(supply(scene, source, Family.SUPPLY_REVERSED, "supply-reversed", -1));
+      all.add(supply(scene, source, Family.SUPPLY_REVERSED, "supply-reversed", 1, -1));
     }
     return all;
   }
@@ -74,12 +86,17 @@ final class SupplyFaults {
   }
 
   private static Hypothesis supply(
-      Scene scene, Part source, Family family, String kind, double factor) {
+      Scene scene, Part source, Family family, String kind, double share, double factor) {
     Assembly really = scene.record();
     for (var field : source.kind().scaled(source, factor).entrySet()) {
       really = really.changed(source.ref(), field.getKey(), field.getValue());
     }
     return Hypothesis.of(
-        family, new Place.OfSupply(source.ref()), kind, 1, PartFaults.holes(scene, source), really);
+        family,
+        new Place.OfSupply(source.ref()),
+        kind,
+        share,
+        PartFaults.holes(scene, source),
+        really);
   }
 }
