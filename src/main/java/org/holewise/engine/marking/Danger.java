@@ -1,8 +1,6 @@
 package org.holewise.engine.marking;
 
 import org.holewise.engine.exercise.Exercise;
-import org.holewise.engine.netlist.Schematic;
-import org.holewise.engine.reading.Assembly;
 
 /** What an exercise itself may do to the person at it. */
 public final class Danger {
@@ -13,7 +11,6 @@ public final class Danger {
 
   /** Greatest difference between two nets of the schematic in any of its conditions (V). */
   public static double greatestVolts(Exercise exercise) {
-    return Cautions.greatest(
-        Assembly.of(exercise, Schematic.netlist(exercise), Assembly.HoleNets.NONE));
+    return Cautions.greatest(Marking.wanted(exercise));
   }
 }

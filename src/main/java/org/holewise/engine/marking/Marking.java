@@ -38,14 +38,10 @@ public final class Marking {
     Meter meter =
         Meters.named(record.meter())
             .orElseThrow(() -> new IllegalArgumentException("no meter " + record.meter()));
-    Assembly wanted = Assembly.of(exercise, Schematic.netlist(exercise), Assembly.HoleNets.NONE);
-    Optional<Layout> layout = record.build().map(build -> Layout.of(build, exercise.parts()));
+    Assembly wanted = wanted(exercise);
+    Optional<Layout> layout = layout(exercise, record);
     var marked = MarkedValues.of(exercise, record);
-    Assembly asBuilt =
-        marked.on(
-            layout
-                .map(l -> Assembly.of(exercise, l.nets().netlist(), l.nets()::netAt))
-                .orElse(wanted));
+    Assembly asBuilt = marked.on(layout.map(built -> on(exercise, built)).orElse(wanted));
     WiringReport wiring =
         record
             .build()
@@ -81,14 +77,29 @@ public final class Marking {
    * readings left out of account; of the schematic's circuit where no layout is entered.
    */
   public static List<Caution> cautions(Exercise exercise, BenchRecord record) {
-    Assembly circuit =
-        record
-            .build()
-            .map(build -> Layout.of(build, exercise.parts()))
-            .map(l -> Assembly.of(exercise, l.nets().netlist(), l.nets()::netAt))
-            .orElseGet(
-                () -> Assembly.of(exercise, Schematic.netlist(exercise), Assembly.HoleNets.NONE));
-    return Cautions.of(MarkedValues.of(exercise, record).on(circuit));
+    return Cautions.of(asBuilt(exercise, record));
+  }
+
+  /** The schematic's circuit. */
+  static Assembly wanted(Exercise exercise) {
+    return Assembly.of(exercise, Schematic.netlist(exercise), Assembly.HoleNets.NONE);
+  }
+
+  /** The circuit that was entered; the schematic's where no layout is. */
+  static Assembly asBuilt(Exercise exercise, BenchRecord record) {
+    return MarkedValues.of(exercise, record)
+        .on(
+            layout(exercise, record)
+                .map(built -> on(exercise, built))
+                .orElseGet(() -> wanted(exercise)));
+  }
+
+  private static Optional<Layout> layout(Exercise exercise, BenchRecord record) {
+    return record.build().map(build -> Layout.of(build, exercise.parts()));
+  }
+
+  private static Assembly on(Exercise exercise, Layout layout) {
+    return Assembly.of(exercise, layout.nets().netlist(), layout.nets()::netAt);
   }
 
   /**

@@ -28,7 +28,7 @@ final class AcInstrument {
   }
 
   Optional<Forecast> acVolts(Bench bench, Measure.AcVolts at, Condition condition) {
-    return swing(bench, new Measure.Pair(at.red(), at.black()), condition, Function.ACVOLTS)
+    return swing(bench, new Measure.Pair(at.red(), at.black()), condition)
         .map(swing -> forecast(swing.size(condition.hertz()), Function.ACVOLTS));
   }
 
@@ -43,10 +43,10 @@ final class AcInstrument {
   }
 
   Optional<Forecast> compared(Bench bench, Measure.Compared compared, Condition condition) {
-    return swing(bench, compared.of(), condition, Function.ACVOLTS)
+    return swing(bench, compared.of(), condition)
         .flatMap(
             of ->
-                swing(bench, compared.to(), condition, Function.ACVOLTS)
+                swing(bench, compared.to(), condition)
                     .flatMap(to -> compared(new Sweep(of, to, meter), compared, condition)));
   }
 
@@ -92,6 +92,11 @@ final class AcInstrument {
     double[] slopes = new double[point.circuit().parameters().size()];
     return new Forecast(
         Forecast.Sort.AMOUNT, Function.FREQUENCY, hertz, slopes, point.floating(pin));
+  }
+
+  /** What swings under an AC voltmeter. */
+  Optional<Swing> swing(Bench bench, Measure.Pair at, Condition condition) {
+    return swing(bench, at, condition, Function.ACVOLTS);
   }
 
   private Optional<Swing> swing(

@@ -123,7 +123,7 @@ public record Assembly(
   }
 
   /** Whether the two are the same circuit: the same leads together, nothing else otherwise. */
-  boolean same(Assembly other) {
+  public boolean same(Assembly other) {
     return changes.equals(other.changes)
         && edits.equals(other.edits)
         && takenFor.equals(other.takenFor)

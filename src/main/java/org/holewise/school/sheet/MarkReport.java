@@ -10,6 +10,7 @@ import org.holewise.engine.diagnosis.Suspect;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Reading;
+import org.holewise.engine.marking.Sweep;
 import org.holewise.engine.reading.Verdict;
 import org.holewise.school.sheet.KeptMark.Change;
 import org.holewise.school.sheet.KeptMark.Difference;
@@ -51,7 +52,8 @@ final class MarkReport {
         differences(),
         readouts(),
         mark.suspects().stream().map(this::suspicion).toList(),
-        mark.findings().stream().map(Told::text).toList());
+        mark.findings().stream().map(Told::text).toList(),
+        Sweep.of(exercise, record).stream().map(sweep -> SweepPlot.of(sweep, mark)).toList());
   }
 
   private Fit wiringFits() {

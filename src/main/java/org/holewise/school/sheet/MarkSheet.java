@@ -28,7 +28,8 @@ public record MarkSheet(
     List<Look> differences,
     List<Readout> readings,
     List<Suspicion> suspects,
-    List<String> findings) {
+    List<String> findings,
+    List<SweepPlot> sweeps) {
 
   /** {@code state}: fits, look or waits. */
   public record Fit(String state, Said said) {}

@@ -76,6 +76,40 @@ class TunedReadingsTest {
 
   private static final Measure.Pair SERIES_OUT = pair("R1.1", "R1.2");
 
+  /**
+   * |H| = 1/√(1 + (f/fc)²), fc = 1/(2πRC): Kuphaldt, Lessons in Electric Circuits, AC 8. The
+   * meter's 10 MΩ across the output take less than a thousandth of a decibel.
+   */
+  @Test
+  void theCurveOfALowPassIsThatOfTheBooks() {
+    Assembly lowPass = bench(lowPass()).assembly();
+    Condition condition = lowPass.exercise().conditions().get(0);
+    var corner = new Measure.Corner(LOW_PASS_OUT, IN, true);
+    GainCurve curve = GainCurve.of(lowPass, HAND, corner, condition, 1, 5).orElseThrow();
+    double fc = 1 / (2 * Math.PI * 1e3 * 100e-9);
+    assertThat(curve.points()).hasSize(81);
+    assertThat(curve.points().get(0).hertz()).isEqualTo(10, within(1e-9));
+    assertThat(curve.points().get(80).hertz()).isEqualTo(1e5, within(1e-6));
+    for (GainCurve.Point point : curve.points()) {
+      double book = -10 * Math.log10(1 + Math.pow(point.hertz() / fc, 2));
+      assertThat(point.decibels()).isEqualTo(book, within(2e-3));
+    }
+  }
+
+  @Test
+  void aCircuitInWhichNothingSwingsHasNoCurve() {
+    ExerciseDraft still =
+        new ExerciseDraft()
+            .part("B1", "battery", "volts", 6)
+            .part("R1", "resistor", "ohms", 1e3)
+            .net("in", "B1.+ R1.1")
+            .net("ground", "R1.2 B1.-");
+    Assembly assembly = bench(still).assembly();
+    var corner = new Measure.Corner(pair("R1.1", "R1.2"), pair("B1.+", "B1.-"), true);
+    Condition condition = assembly.exercise().conditions().get(0);
+    assertThat(GainCurve.of(assembly, HAND, corner, condition, 1, 5)).isEmpty();
+  }
+
   @Test
   void aLowPassHasOneCornerAndNoResonance() {
     Bench bench = bench(lowPass());
