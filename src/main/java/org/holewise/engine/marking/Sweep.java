@@ -58,6 +58,7 @@ public record Sweep(List<Reading> readings, GainCurve wanted, Optional<GainCurve
     Assembly wanted = Marking.wanted(exercise);
     Assembly built = Marking.asBuilt(exercise, record);
     return GainCurve.of(wanted, meter, compared, condition, from, to)
+        .filter(curve -> !curve.points().isEmpty())
         .map(
             curve ->
                 new Sweep(

@@ -24,7 +24,8 @@ public record GainCurve(List<Point> points) {
   }
 
   /**
-   * The curve of an assembly; empty where its circuit has no solution or nothing swings in it.
+   * The curve of an assembly, without points where nothing swings; empty where its circuit has no
+   * solution.
    *
    * @param from first decade, as a power of ten (Hz)
    * @param to last decade
@@ -44,8 +45,7 @@ public record GainCurve(List<Point> points) {
             above ->
                 instrument
                     .swing(bench, compared.to(), condition)
-                    .map(below -> along(above, below, from, to)))
-        .filter(curve -> !curve.points.isEmpty());
+                    .map(below -> along(above, below, from, to)));
   }
 
   private static GainCurve along(Swing above, Swing below, int from, int to) {

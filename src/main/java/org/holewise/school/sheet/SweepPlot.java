@@ -1,6 +1,7 @@
 package org.holewise.school.sheet;
 
 import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -21,7 +22,7 @@ import org.holewise.engine.reading.Shown;
  *
  * @param title what is compared to what
  * @param wanted the schematic's curve, as points of a line
- * @param built the build's, empty where it is the same
+ * @param built the build's, empty where it is the same or below the picture
  * @param measured readings that were taken
  * @param hertz lines of the axis of frequency
  * @param decibels lines of the axis of gain
@@ -35,9 +36,9 @@ public record SweepPlot(
     List<Tick> hertz,
     List<Tick> decibels,
     List<Row> rows) {
-  private static final double LEFT = 46;
+  private static final double LEFT = 58;
   private static final double TOP = 12;
-  private static final double WIDE = 284;
+  private static final double WIDE = 272;
   private static final double HIGH = 180;
 
   /** Lines of gain are so far apart (dB), and so much is shown below the greatest. */
@@ -70,16 +71,18 @@ public record SweepPlot(
       return rounded(TOP + HIGH * (most - inside) / (most - least));
     }
 
-    /** From where it comes into the picture to where it leaves it. */
+    /** From where it comes into the picture to where it leaves it; nothing where it never does. */
     String line(GainCurve curve) {
-      int[] inside =
+      IntSummaryStatistics inside =
           IntStream.range(0, curve.points().size())
               .filter(k -> curve.points().get(k).decibels() >= least)
-              .toArray();
-      return IntStream.rangeClosed(inside[0], inside[inside.length - 1])
-          .mapToObj(curve.points()::get)
-          .map(point -> x(point.hertz()) + "," + y(point.decibels()))
-          .collect(Collectors.joining(" "));
+              .summaryStatistics();
+      return inside.getCount() == 0
+          ? ""
+          : IntStream.rangeClosed(inside.getMin(), inside.getMax())
+              .mapToObj(curve.points()::get)
+              .map(point -> x(point.hertz()) + "," + y(point.decibels()))
+              .collect(Collectors.joining(" "));
     }
   }
 
@@ -169,7 +172,7 @@ public record SweepPlot(
         ? String.format(Locale.ROOT, "%.1f dB", decibels.getAsDouble())
             .replaceFirst("^-0\\.0 ", "0.0 ")
             .replace('-', '−')
-        : "";
+        : "—";
   }
 
   private static String hertz(double hertz) {
@@ -186,6 +189,11 @@ public record SweepPlot(
 
   private static double rounded(double at) {
     return Math.round(at * 10) / 10.0;
+  }
+
+  /** Whether the build has a curve of its own, in the picture or below it. */
+  public boolean otherwise() {
+    return rows.stream().anyMatch(row -> !row.built().isEmpty());
   }
 
   public double left() {

@@ -107,7 +107,8 @@ class TunedReadingsTest {
     Assembly assembly = bench(still).assembly();
     var corner = new Measure.Corner(pair("R1.1", "R1.2"), pair("B1.+", "B1.-"), true);
     Condition condition = assembly.exercise().conditions().get(0);
-    assertThat(GainCurve.of(assembly, HAND, corner, condition, 1, 5)).isEmpty();
+    assertThat(GainCurve.of(assembly, HAND, corner, condition, 1, 5).orElseThrow().points())
+        .isEmpty();
   }
 
   @Test

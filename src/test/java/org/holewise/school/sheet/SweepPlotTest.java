@@ -73,6 +73,17 @@ class SweepPlotTest {
   }
 
   @Test
+  void aBuildThatPassesNothingHasNumbersAndNoCurve() {
+    String lines = Shipped.lines(VOICES, "checked");
+    String apart = lines.replaceFirst("R1 (\\S+) \\S+ ", "R1 $1 j60 ");
+    assertThat(apart).isNotEqualTo(lines);
+    SweepPlot plot = plot(apart);
+    assertThat(plot.wanted()).isNotEmpty();
+    assertThat(plot.built()).isEmpty();
+    assertThat(plot.otherwise()).isTrue();
+  }
+
+  @Test
   void anExerciseThatComparesNothingHasNone() {
     assertThat(
             Shipped.sheet("stage-moonlight", Shipped.lines("stage-moonlight", "checked")).sweeps())
