@@ -190,12 +190,34 @@ final class Flow {
       if (piece.kind("changeover")) {
         boolean fed = rails.way(piece.net(0)) > 0;
         boolean ends = rails.way(piece.net(1)) != 0 || rails.way(piece.net(2)) != 0;
-        int most = Math.max(rank(piece.net(1)), rank(piece.net(2)));
-        if (!fed && (ends || most < rank(piece.net(0)))) {
+        if (!fed && (ends || gathers(piece))) {
           piece.turn(Turn.MIRRORED);
         }
       }
     }
+  }
+
+  /** Whether one of two signals goes on: into a block, else to what comes later. */
+  private boolean gathers(Piece changeover) {
+    boolean on = enters(changeover.net(0));
+    boolean back = enters(changeover.net(1)) || enters(changeover.net(2));
+    int most = Math.max(rank(changeover.net(1)), rank(changeover.net(2)));
+    return on == back ? most < rank(changeover.net(0)) : on;
+  }
+
+  /** Whether a signal enters a block from the left. */
+  private boolean enters(int net) {
+    for (Piece piece : pieces) {
+      for (int port = 0; port < piece.ports(); port++) {
+        if (piece.manner(Manner.BLOCK)
+            && !piece.kind("changeover")
+            && piece.net(port) == net
+            && piece.outX(port) < 0) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Level elements that lead back to a block, or over it, with that block. */
