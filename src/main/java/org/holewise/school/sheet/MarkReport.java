@@ -10,7 +10,7 @@ import org.holewise.engine.diagnosis.Suspect;
 import org.holewise.engine.exercise.BenchRecord;
 import org.holewise.engine.exercise.Exercise;
 import org.holewise.engine.exercise.Reading;
-import org.holewise.engine.marking.Sweep;
+import org.holewise.engine.marking.ComparedGain;
 import org.holewise.engine.reading.Verdict;
 import org.holewise.school.sheet.KeptMark.Change;
 import org.holewise.school.sheet.KeptMark.Difference;
@@ -53,7 +53,9 @@ final class MarkReport {
         readouts(),
         mark.suspects().stream().map(this::suspicion).toList(),
         mark.findings().stream().map(Told::text).toList(),
-        Sweep.of(exercise, record).stream().map(sweep -> SweepPlot.of(sweep, mark)).toList());
+        ComparedGain.of(exercise, record).stream()
+            .map(sweep -> SweepPlot.of(sweep, mark))
+            .toList());
   }
 
   private Fit wiringFits() {

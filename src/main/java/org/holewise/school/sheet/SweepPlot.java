@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.holewise.engine.exercise.Measure;
 import org.holewise.engine.exercise.Reading;
-import org.holewise.engine.marking.Sweep;
+import org.holewise.engine.marking.ComparedGain;
 import org.holewise.engine.quantity.Display;
 import org.holewise.engine.quantity.Unit;
 import org.holewise.engine.reading.GainCurve;
@@ -86,7 +86,7 @@ public record SweepPlot(
     }
   }
 
-  static SweepPlot of(Sweep sweep, KeptMark mark) {
+  static SweepPlot of(ComparedGain sweep, KeptMark mark) {
     Scale scale = scale(sweep);
     var compared = (Measure.Compared) sweep.readings().get(0).measure();
     return new SweepPlot(
@@ -102,7 +102,7 @@ public record SweepPlot(
         decades(scale).mapToObj(k -> row(Math.pow(10, k), sweep)).toList());
   }
 
-  private static Scale scale(Sweep sweep) {
+  private static Scale scale(ComparedGain sweep) {
     List<GainCurve.Point> points = new ArrayList<>(sweep.wanted().points());
     sweep.built().ifPresent(curve -> points.addAll(curve.points()));
     double most = points.stream().mapToDouble(GainCurve.Point::decibels).max().orElse(0);
@@ -126,7 +126,8 @@ public record SweepPlot(
     return named ? hertz(Math.pow(10, decade)) : "";
   }
 
-  private static List<Taken> taken(Reading reading, Sweep sweep, KeptMark mark, Scale scale) {
+  private static List<Taken> taken(
+      Reading reading, ComparedGain sweep, KeptMark mark, Scale scale) {
     return mark.readings().stream()
         .filter(judged -> judged.id().equals(reading.id()))
         .flatMap(judged -> judged.measured().stream())
@@ -134,7 +135,7 @@ public record SweepPlot(
         .toList();
   }
 
-  private static List<Taken> taken(Reading reading, Shown shown, Sweep sweep, Scale scale) {
+  private static List<Taken> taken(Reading reading, Shown shown, ComparedGain sweep, Scale scale) {
     if (!(shown instanceof Shown.Amount amount)) {
       return List.of();
     }
@@ -157,7 +158,7 @@ public record SweepPlot(
         : List.of();
   }
 
-  private static Row row(double hertz, Sweep sweep) {
+  private static Row row(double hertz, ComparedGain sweep) {
     return new Row(
         hertz(hertz),
         at(sweep.wanted(), hertz),

@@ -22,23 +22,23 @@ import org.holewise.engine.reading.Meters;
  * readings that lie on it.
  *
  * @param readings that compare the same voltages in the same condition
- * @param built empty where the build does the same as the schematic, or nothing at all
+ * @param built empty where the build does the same as the schematic
  */
-public record Sweep(List<Reading> readings, GainCurve wanted, Optional<GainCurve> built) {
+public record ComparedGain(List<Reading> readings, GainCurve wanted, Optional<GainCurve> built) {
   /** Where no reading says at which frequencies to look (powers of ten, Hz). */
   private static final int LOWEST = 1;
 
   private static final int HIGHEST = 5;
 
   /** What readings have in common that lie on one curve. */
-  private record Compared(Measure.Pair of, Measure.Pair to, String when) {}
+  private record Curve(Measure.Pair of, Measure.Pair to, String when) {}
 
   /** One for each pair of voltages that readings compare, in the order of the readings. */
-  public static List<Sweep> of(Exercise exercise, BenchRecord record) {
-    Map<Compared, List<Reading>> together = new LinkedHashMap<>();
+  public static List<ComparedGain> of(Exercise exercise, BenchRecord record) {
+    Map<Curve, List<Reading>> together = new LinkedHashMap<>();
     for (Reading reading : exercise.readings()) {
       if (reading.measure() instanceof Measure.Compared compared) {
-        var same = new Compared(compared.of(), compared.to(), reading.when());
+        var same = new Curve(compared.of(), compared.to(), reading.when());
         together.computeIfAbsent(same, key -> new ArrayList<>()).add(reading);
       }
     }
@@ -48,7 +48,7 @@ public record Sweep(List<Reading> readings, GainCurve wanted, Optional<GainCurve
         .toList();
   }
 
-  private static Optional<Sweep> of(
+  private static Optional<ComparedGain> of(
       Exercise exercise, BenchRecord record, Meter meter, List<Reading> readings) {
     var compared = (Measure.Compared) readings.get(0).measure();
     Condition condition = exercise.condition(Occasion.in(readings.get(0).when()));
@@ -61,12 +61,13 @@ public record Sweep(List<Reading> readings, GainCurve wanted, Optional<GainCurve
         .filter(curve -> !curve.points().isEmpty())
         .map(
             curve ->
-                new Sweep(
+                new ComparedGain(
                     List.copyOf(readings),
                     curve,
                     built.same(wanted)
                         ? Optional.empty()
-                        : GainCurve.of(built, meter, compared, condition, from, to)));
+                        : GainCurve.of(built, meter, compared, condition, from, to)
+                            .or(() -> Optional.of(new GainCurve(List.of())))));
   }
 
   private static DoubleStream frequencies(List<Reading> readings) {
