@@ -53,6 +53,7 @@ public class StoreScene {
           new Stock("electrolytic 1u 25V", "Electrolytic 1 µF, 25 V", "B6", 20, 50, 38),
           new Stock("electrolytic 10u 25V", "Electrolytic 10 µF, 25 V", "B6", 30, 50, 52),
           new Stock("switch", "Slide switch, one pole", "C1", 20, 10, 46),
+          new Stock("changeover", "Slide switch, changeover", "C1", 15, 10, 27),
           new Stock("button", "Push button, four leads", "C1", 20, 10, 0),
           new Stock("battery 6", "Battery box, 4 cells", "D1", 16, 4, 38),
           new Stock("battery 9", "Battery 9 V with clip", "D1", 20, 10, 17),
