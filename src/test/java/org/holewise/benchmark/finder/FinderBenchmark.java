@@ -80,7 +80,7 @@ public final class FinderBenchmark {
     for (int i = 0; i < builds; i++) {
       Ailment ailment = drawn(ailments);
       Truth truth = ailment.truth(setup, random);
-      var visit = new Visit(truth, random);
+      var visit = new Visit(truth, new Random(random.nextLong()));
       var meter = Meters.named(setup.exercise().meter()).orElseThrow();
       Map<String, Value> read = Slips.slipped(ailment.slip(), visit.readings(), meter, random);
       Map<List<String>, Double> most = possible.places(read);
