@@ -80,10 +80,11 @@ public final class GoldenMarks {
         : Optional.empty();
   }
 
-  /** Writes every mark into a folder. */
-  public static void main(String[] folder) throws IOException {
-    for (String name : NAMES) {
-      Files.write(Path.of(folder[0], name + ".mark.json"), mark(name));
+  /** Writes marks into the folder that comes first: those that are named after it, else all. */
+  public static void main(String[] arguments) throws IOException {
+    List<String> named = List.of(arguments).subList(1, arguments.length);
+    for (String name : named.isEmpty() ? NAMES : named) {
+      Files.write(Path.of(arguments[0], name + ".mark.json"), mark(name));
     }
   }
 }
