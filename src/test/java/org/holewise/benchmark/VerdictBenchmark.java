@@ -29,12 +29,12 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * A mark without the fault finder: nets, comparison, and the bands and verdicts of ten readings, in
- * two conditions, of a circuit that bends. The median counts.
+ * two conditions, of a circuit that bends. The median counts, once the compiler is through with it.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 2, time = 1)
+@Warmup(iterations = 14, time = 1)
 @Measurement(iterations = 3, time = 1)
 @Fork(1)
 public class VerdictBenchmark {
