@@ -2,6 +2,7 @@ package org.holewise.document.text;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import org.holewise.engine.diagnosis.Evidence;
 import org.holewise.engine.diagnosis.Evidence.Bearing;
@@ -19,7 +20,7 @@ final class EvidenceTexts {
   private static final int MOST = 2;
 
   /** As a mark is written, so that one that was kept is said in the same words. */
-  private static final MathContext SIX = new MathContext(6);
+  private static final MathContext SIX = new MathContext(6, RoundingMode.HALF_EVEN);
 
   /** Below what any meter shows (SI). */
   private static final double NOTHING = 1e-9;

@@ -50,7 +50,7 @@ final class Candidates {
   }
 
   private List<Measure.Volts> measures() {
-    Optional<Pin> reference = sources().stream().findFirst().map(Candidates::minus);
+    Optional<Pin> reference = sources().stream().findFirst().map(Part::minus);
     var all = new ArrayList<Measure.Volts>();
     for (Pin pin : scene.exercise().pins()) {
       reference
@@ -66,7 +66,7 @@ final class Candidates {
     var all = new ArrayList<Candidate>();
     for (Condition condition : scene.exercise().conditions()) {
       for (Part source : sources()) {
-        Pin minus = minus(source);
+        Pin minus = source.minus();
         boolean placed = scene.layout().isEmpty() || strip(minus).isPresent();
         if (source.pins().size() == 2 && !source.kind().swings() && placed) {
           add(all, new Measure.Amps(minus), condition, Effort.AMPS);
@@ -106,7 +106,7 @@ final class Candidates {
   private Optional<Measure.Ohms> whole() {
     return sources().stream()
         .findFirst()
-        .flatMap(source -> between(strip(source.pins().get(0)), strip(minus(source))));
+        .flatMap(source -> between(strip(source.pins().get(0)), strip(source.minus())));
   }
 
   private Optional<Measure.Ohms> at(Place place) {
@@ -158,14 +158,6 @@ final class Candidates {
 
   private boolean source(String ref) {
     return sources().stream().anyMatch(part -> part.ref().equals(ref));
-  }
-
-  private static Pin minus(Part source) {
-    List<Pin> pins = source.pins();
-    return pins.stream()
-        .filter(pin -> pin.name().equals("-"))
-        .findFirst()
-        .orElse(pins.get(pins.size() - 1));
   }
 
   private void add(List<Candidate> all, Measure measure, Condition condition, Effort effort) {

@@ -52,9 +52,8 @@ public record ComparedGain(List<Reading> readings, GainCurve wanted, Optional<Ga
       Exercise exercise, BenchRecord record, Meter meter, List<Reading> readings) {
     var compared = (Measure.Compared) readings.get(0).measure();
     Condition condition = exercise.condition(Occasion.in(readings.get(0).when()));
-    double[] hertz = frequencies(readings).toArray();
-    int from = decade(DoubleStream.of(hertz).min().orElse(Double.NaN), -1, LOWEST);
-    int to = decade(DoubleStream.of(hertz).max().orElse(Double.NaN), 1, HIGHEST);
+    int from = frequencies(readings).mapToInt(ComparedGain::below).min().orElse(LOWEST);
+    int to = frequencies(readings).mapToInt(ComparedGain::above).max().orElse(HIGHEST);
     Assembly wanted = Marking.wanted(exercise);
     Assembly built = Marking.asBuilt(exercise, record);
     return GainCurve.of(wanted, meter, compared, condition, from, to)
@@ -74,14 +73,13 @@ public record ComparedGain(List<Reading> readings, GainCurve wanted, Optional<Ga
     return readings.stream().flatMapToDouble(reading -> reading.hertz().stream());
   }
 
-  /** The decade beyond a frequency; a usual one where that is not known. */
-  private static int decade(double hertz, int way, int usual) {
-    if (Double.isNaN(hertz)) {
-      return usual;
-    }
-    double power = StrictMath.log10(hertz);
-    return way < 0
-        ? Math.min(usual, (int) Math.ceil(power) - 1)
-        : Math.max(usual, (int) Math.floor(power) + 1);
+  /** The decade below a frequency, the usual lowest at most. */
+  private static int below(double hertz) {
+    return Math.min(LOWEST, (int) Math.ceil(StrictMath.log10(hertz)) - 1);
+  }
+
+  /** The decade above a frequency, the usual highest at least. */
+  private static int above(double hertz) {
+    return Math.max(HIGHEST, (int) Math.floor(StrictMath.log10(hertz)) + 1);
   }
 }

@@ -19,6 +19,15 @@ public record Part(String ref, Kind kind, Fields fields) {
     return new Pin(ref, name);
   }
 
+  /** The pin of a source that its voltages are counted from: minus, or the last where none is. */
+  public Pin minus() {
+    List<Pin> pins = pins();
+    return pins.stream()
+        .filter(pin -> pin.name().equals("-"))
+        .findFirst()
+        .orElse(pins.get(pins.size() - 1));
+  }
+
   /** The value of a number of this part: as the exercise says, else the kind's own default (SI). */
   public double number(String field) {
     return fields

@@ -101,7 +101,7 @@ record Plan(
   }
 
   private static Optional<Pin> earth(List<Part> parts) {
-    return parts.stream().filter(part -> part.kind().source()).findFirst().map(Plan::minus);
+    return parts.stream().filter(part -> part.kind().source()).findFirst().map(Part::minus);
   }
 
   /** The plus pin of the first source; empty where there is none. */
@@ -115,14 +115,6 @@ record Plan(
                     .filter(pin -> pin.name().equals("+"))
                     .findFirst()
                     .orElse(source.pins().get(0)));
-  }
-
-  private static Pin minus(Part source) {
-    List<Pin> pins = source.pins();
-    return pins.stream()
-        .filter(pin -> pin.name().equals("-"))
-        .findFirst()
-        .orElse(pins.get(pins.size() - 1));
   }
 
   int nets() {

@@ -52,15 +52,16 @@ record Rhythm(
 
   /** The same rhythm where a circuit goes the way that is known of another; else any it makes. */
   static Optional<Rhythm> same(Optional<Rhythm> other, Circuit circuit) {
-    return other
-        .filter(known -> Relaxation.like(circuit, known).goes(known.course()))
-        .or(() -> of(circuit));
+    return kept(other, circuit).or(() -> of(circuit));
+  }
+
+  private static Optional<Rhythm> kept(Optional<Rhythm> other, Circuit circuit) {
+    return other.filter(known -> Relaxation.like(circuit, known).goes(known.course()));
   }
 
   /** That of a circuit which hardly differs from one with this rhythm; else any that it makes. */
   static Optional<Rhythm> like(Optional<Rhythm> other, Circuit circuit) {
-    return other
-        .filter(known -> Relaxation.like(circuit, known).goes(known.course()))
+    return kept(other, circuit)
         .or(
             () ->
                 other.flatMap(
